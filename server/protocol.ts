@@ -28,6 +28,11 @@ export interface InitializationOptions {
    * For every other scheme it asks the window.
    */
   readonly ownSchemes: readonly string[];
+  /**
+   * The URI schemes of the documents that are worked on. A document of any other scheme (the old side of a diff, say)
+   * may be opened too and is let lie: it is neither indexed nor checked.
+   */
+  readonly servedSchemes: readonly string[];
 }
 
 /** Which of the two circuits in a file is meant. */
