@@ -66,7 +66,12 @@ interface Read {
   readonly written: WrittenUnit;
 }
 
-function readTerm(term: Term, index: number, expected: Dimension): Read | QuantityProblem[] {
+interface ReadTerm {
+  readonly read?: Read;
+  readonly problems: readonly QuantityProblem[];
+}
+
+function readTerm(term: Term, index: number, expected: Dimension): ReadTerm {
   const number = readNumber(term.number);
   const found = unitFor(term, index, expected);
   const problems: QuantityProblem[] = [];
@@ -75,31 +80,29 @@ function readTerm(term: Term, index: number, expected: Dimension): Read | Quanti
     const mend = fix === undefined ? {} : { fix: { label: `Write ${fix}`, replacement: fix } };
     problems.push({ code, message, ...mend, term: index, at: 'number' });
   }
-  if ('code' in found) problems.push(found);
-  if (problems.length > 0 || 'code' in found) return problems;
-  const style = /[.,eE]/.test(term.number) ? 'decimal' : 'fraction';
-  return { value: number.value, written: { unit: found, word: term.unit ?? '', style } };
+  if ('code' in found) return { problems: [...problems, found] };
+  if (problems.length > 0) return { problems };
+  const style = /[.eE]/.test(term.number) ? 'decimal' : 'fraction';
+  return { read: { value: number.value, written: { unit: found, word: term.unit ?? '', style } }, problems };
 }
 
 function readSingle<D extends Dimension>(term: Term, expected: D): ReadAmount<D> {
-  const read = readTerm(term, 0, expected);
-  if ('length' in read) return { problems: read };
-  const { unit } = read.written;
-  return { amount: { value: si(expected, toSi(read.value, unit)), unit, written: read.written }, problems: [] };
+  const { read, problems } = readTerm(term, 0, expected);
+  if (!read) return { problems };
+  const { value, written } = read;
+  return { amount: { value: si(expected, toSi(value, written.unit)), unit: written.unit, written }, problems };
 }
 
 function readCompound<D extends Dimension>(first: Term, second: Term, expected: D): ReadAmount<D> {
-  const major = readTerm(first, 0, expected);
-  const minor = readTerm(second, 1, expected);
-  if ('length' in major || 'length' in minor) {
-    return { problems: [...('length' in major ? major : []), ...('length' in minor ? minor : [])] };
-  }
+  const { read: major, problems: majorProblems } = readTerm(first, 0, expected);
+  const { read: minor, problems: minorProblems } = readTerm(second, 1, expected);
+  if (!major || !minor) return { problems: [...majorProblems, ...minorProblems] };
   const { unit } = major.written;
   const small = minor.written.unit;
   const wrong = compoundFault(major, minor);
   if (wrong) return { problems: [notCompound([first, second], wrong)] };
   // A minus in front means the whole: -4 ft 3 in is four feet three inches the other way.
-  const sign = first.number.startsWith('-') || first.number.startsWith('\u2212') ? -1 : 1;
+  const sign = /^[-\u2212]/.test(first.number) ? -1 : 1;
   const value = sign * (toSi(Math.abs(major.value), unit) + toSi(minor.value, small));
   const written = { ...major.written, minor: { unit: small, word: minor.written.word }, style: minor.written.style };
   return { amount: { value: si(expected, value), unit, written }, problems: [] };
@@ -107,6 +110,7 @@ function readCompound<D extends Dimension>(first: Term, second: Term, expected: 
 
 function compoundFault(major: Read, minor: Read): string | undefined {
   const [large, small] = [major.written.unit.symbol, minor.written.unit.symbol];
+  if (large === '' || small === '') return 'two numbers stand side by side; leave one out';
   if (!compounds.some(([a, b]) => a === large && b === small)) {
     return `${large} and ${small} do not stand together as one amount; write it in one unit`;
   }

@@ -17,6 +17,11 @@ export function scale<D extends Dimension>(value: Si<D>, factor: number): Si<D> 
   return alike(value, value * factor);
 }
 
+/** The same the other way round; zero stays zero without a sign. */
+export function negated<D extends Dimension>(value: Si<D>): Si<D> {
+  return alike(value, 0 - value);
+}
+
 /** First over second, of one dimension: a plain ratio. Infinite or NaN where the second is zero. */
 export function ratioOf<D extends Dimension>(first: Si<D>, second: Si<NoInfer<D>>): Si<'number'> {
   return si('number', first / second);

@@ -40,8 +40,11 @@ export function isKnown(estimate: Estimate): boolean {
 }
 
 /** Sum of independent estimates; zero for none. */
-export function sumEstimates<D extends Dimension>(dimension: D, estimates: readonly Estimate<D>[]): Estimate<D> {
-  const total = (pick: (estimate: Estimate<D>) => number) => estimates.reduce((sum, each) => sum + pick(each), 0);
+export function sumEstimates<D extends Dimension>(
+  dimension: D,
+  estimates: readonly Estimate<NoInfer<D>>[],
+): Estimate<D> {
+  const total = (pick: (estimate: Estimate) => number) => estimates.reduce((sum, each) => sum + pick(each), 0);
   const ends = [total((each) => each.low), total((each) => each.high)];
   return settle(
     si(

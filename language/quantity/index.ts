@@ -7,6 +7,7 @@ export {
   circleArea,
   circleDiameter,
   cylinderVolume,
+  negated,
   overArea,
   ratioOf,
   scale,

@@ -1,6 +1,6 @@
 /** What a writer may say about a quantity: exactly, within limits, roughly, as a range, as an assumption, not at all. */
 
-import { type Amount, readAmount, type Term, type WrittenUnit } from './amount.ts';
+import { type Amount, type ReadAmount, readAmount, type Term, type WrittenUnit } from './amount.ts';
 import { type Dimension, type Si, si } from './dimension.ts';
 import type { QuantityProblem } from './problem.ts';
 
@@ -74,7 +74,7 @@ function readKnown<D extends Dimension>(parts: StatedParts, expected: D): ReadKn
 }
 
 function readRange<D extends Dimension>(from: readonly Term[], to: readonly Term[], expected: D): ReadKnown<D> {
-  const low = readAmount(withUnitOf(from, to), expected);
+  const low = readBeside(from, to, expected);
   const high = readAmount(to, expected);
   if (!low.amount || !high.amount) return { problems: bothProblems(low.problems, high.problems, 'toTerms') };
   if (low.amount.value > high.amount.value) {
@@ -103,7 +103,7 @@ function readToleranced<D extends Dimension>(
   plusMinus: readonly Term[],
   expected: D,
 ): ReadKnown<D> {
-  const middle = readAmount(withUnitOf(terms, plusMinus), expected);
+  const middle = readBeside(terms, plusMinus, expected);
   const width: { readonly amount?: Amount; readonly problems: readonly QuantityProblem[] } =
     expected === 'temperature' ? readAmount(plusMinus, 'temperature-difference') : readAmount(plusMinus, expected);
   if (!middle.amount || !width.amount) {
@@ -119,6 +119,13 @@ function readToleranced<D extends Dimension>(
     known: { kind: 'toleranced', value, low, high, written, toleranceWritten: width.amount.written },
     problems: [],
   };
+}
+
+/** Reads the first of two; a unit that is only lent to it is complained of where it stands, not here. */
+function readBeside<D extends Dimension>(terms: readonly Term[], other: readonly Term[], expected: D): ReadAmount<D> {
+  const whole = withUnitOf(terms, other);
+  const read = readAmount(whole, expected);
+  return whole === terms ? read : { ...read, problems: read.problems.filter((each) => each.at !== 'unit') };
 }
 
 /** `60 .. 120 psi`: the first of two takes the second's unit where it has none of its own. */

@@ -22,7 +22,7 @@ export interface Unit {
 }
 
 const inch = 0.0254;
-const foot = 12 * inch;
+const foot = 0.3048;
 const pound = 0.453_592_37;
 const gravity = 9.806_65;
 const poundForce = pound * gravity;

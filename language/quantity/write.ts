@@ -104,7 +104,7 @@ interface Counted {
 }
 
 function countIn(value: number, like: WrittenUnit, precision: Precision | undefined): Counted | undefined {
-  const minor = like.minor ?? (like.unit.symbol === 'ft' && like.style === 'fraction' ? inchesAfterFeet() : undefined);
+  const minor = minorOf(like);
   const unit = minor?.unit ?? like.unit;
   const units = fromSi(value, unit);
   if (!Number.isFinite(units)) return undefined;
@@ -120,7 +120,9 @@ function countIn(value: number, like: WrittenUnit, precision: Precision | undefi
   return { unit, units, perUnit: grid.perUnit, nearest: (x) => nearest(x * grid.perUnit), spell };
 }
 
-function inchesAfterFeet(): { readonly unit: Unit; readonly word: string } {
+/** Feet are followed by inches, unless the writer uses decimals of a foot. */
+function minorOf(like: WrittenUnit): WrittenUnit['minor'] {
+  if (like.minor || like.unit.symbol !== 'ft' || like.style === 'decimal') return like.minor;
   return { unit: defaultUnitFor('length', 'inch'), word: 'in' };
 }
 
@@ -154,13 +156,14 @@ const noise = 1e-6;
 
 function withLimits(counted: Counted, low: number, high: number): string {
   const { units, perUnit, nearest: round, spell } = counted;
+  if (!Number.isFinite(low * perUnit) || !Number.isFinite(high * perUnit)) return notKnown;
   const middle = round(units);
   const text = spell(middle);
   if (high - low <= 1e-9 * Math.abs(units)) return text;
   const [below, above] = [units - low, high - units];
   if (Math.abs(above - below) > Math.max(1 / perUnit, 0.1 * Math.max(above, below))) {
     const ends = [Math.floor(low * perUnit + noise), Math.ceil(high * perUnit - noise)] as const;
-    return `${text} (${spell(ends[0])} .. ${spell(ends[1])})`;
+    return `${text} (${fromTo(spell(ends[0]), spell(ends[1]))})`;
   }
   const width = Math.ceil(Math.max(high * perUnit - middle, middle - low * perUnit) - noise);
   return `${text} ± ${spell(Math.max(1, width))}`;
@@ -173,7 +176,7 @@ function writeKnown<D extends Dimension>(known: Known<D>): string {
     case 'about':
       return `about ${unrounded(known.value, known.written)}`;
     case 'range':
-      return `${unrounded(known.low, known.written)} .. ${unrounded(known.high, known.written)}`;
+      return fromTo(unrounded(known.low, known.written), unrounded(known.high, known.written));
     case 'toleranced': {
       const { unit } = known.toleranceWritten;
       const width = known.high - known.value;
@@ -187,17 +190,26 @@ function writeKnown<D extends Dimension>(known: Known<D>): string {
 const finestFraction = 128;
 
 function unrounded(value: number, like: WrittenUnit): string {
-  const unit = like.minor?.unit ?? like.unit;
+  const minor = minorOf(like);
+  const unit = minor?.unit ?? like.unit;
   const units = Number(fromSi(value, unit).toPrecision(12));
   if (!Number.isFinite(units)) return notKnown;
   const parts = units * finestFraction;
-  const binary = like.style === 'fraction' && Math.abs(parts - Math.round(parts)) < 1e-6;
-  const inches = unit.symbol === 'in' || unit.symbol === 'ft';
-  if (binary && inches) return countIn(value, like, { fraction: finestFraction })?.spell(Math.round(parts)) ?? notKnown;
-  if (!like.minor) return withUnit(spellPlain(units), like.word);
+  if (like.style === 'fraction' && unit.symbol === 'in' && Math.abs(parts - Math.round(parts)) < 1e-6) {
+    return countIn(value, like, { fraction: finestFraction })?.spell(Math.round(parts)) ?? notKnown;
+  }
+  if (!minor) return withUnit(spellPlain(units), like.word);
   const decimals = Math.min(12, spellPlain(units).split('.')[1]?.length ?? 0);
   const counted = countIn(value, like, { decimals });
   return counted ? counted.spell(counted.nearest(units)) : notKnown;
+}
+
+/** `60 .. 120 psi`: the first end leaves its unit to the second where both are single and alike. */
+function fromTo(low: string, high: string): string {
+  const single = /^([-\d./e ]+) (\S+)$/;
+  const [, number, word] = single.exec(low) ?? [];
+  const bare = number !== undefined && word === single.exec(high)?.[2] ? number : low;
+  return `${bare} .. ${high}`;
 }
 
 function withUnit(number: string, word: string): string {
