@@ -66,7 +66,7 @@ export function readNumber(text: string): ReadNumber {
   const unsigned = negative ? text.slice(1) : text;
   const read = readFraction(unsigned) ?? readCommas(unsigned) ?? readDecimal(unsigned);
   if (!negative) return read;
-  const value = -read.value;
+  const value = 0 - read.value;
   if (!read.problem) return { value };
   const { fix } = read.problem;
   return { value, problem: fix === undefined ? read.problem : { ...read.problem, fix: `-${fix}` } };
