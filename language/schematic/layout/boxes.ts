@@ -1,0 +1,148 @@
+/** The boxes that the layout moves about: one for a part, one for a row of parts, one for the labelled piece of a line. */
+import type { PictureLine, PictureNode } from '../picture.ts';
+import { type Box, boxed, textBlock } from '../symbols/box.ts';
+import type { Edge, Point, PortUse } from '../symbols/drawing.ts';
+import { symbols } from '../symbols/table.ts';
+import type { Structure, Vertex } from './structure.ts';
+
+export interface Seat {
+  readonly id: string;
+  readonly edge: Edge;
+  readonly at: Point;
+}
+
+export interface Member {
+  readonly node: PictureNode;
+  readonly box: Box;
+  readonly offset: Point;
+}
+
+export interface VertexBox {
+  readonly width: number;
+  readonly height: number;
+  /** The point that stays where it is when the label grows. */
+  readonly pivot: number;
+  readonly members: readonly Member[];
+  readonly seats: readonly Seat[];
+}
+
+export const portName = (node: string, port: string) => `${node}\u0001${port}`;
+export const lineIn = 'in';
+export const lineOut = 'out';
+
+/** Where the line stands in its own box. */
+const linePivot = 10;
+const lineTextAt = 20;
+const shortestRun = 30;
+const shortestHose = 46;
+
+export function boxesOf(structure: Structure, across: readonly number[]): readonly VertexBox[] {
+  const uses = portUses(structure, across);
+  return structure.vertices.map((vertex) => boxOf(vertex, uses));
+}
+
+function boxOf(vertex: Vertex, uses: ReadonlyMap<string, readonly PortUse[]>): VertexBox {
+  if (vertex.kind === 'line') return lineBox(vertex.line);
+  const boxes = vertex.nodes.map((node) => ({ node, box: boxed(symbols[node.symbol], node, uses.get(node.id) ?? []) }));
+  return rowBox(boxes);
+}
+
+/** The straight piece of a line with its label to the right of it. */
+export function lineBox(line: PictureLine): VertexBox {
+  const text = textBlock(line);
+  const height = Math.max(text.height + 6, line.kind === 'run' ? shortestRun : shortestHose);
+  return {
+    width: text.width === 0 ? linePivot * 2 : lineTextAt + text.width,
+    height,
+    pivot: linePivot,
+    members: [],
+    seats: [
+      { id: portName(line.id, lineIn), edge: 'top', at: { x: linePivot, y: 0 } },
+      { id: portName(line.id, lineOut), edge: 'bottom', at: { x: linePivot, y: height } },
+    ],
+  };
+}
+
+export function lineText(line: PictureLine, corner: Point, height: number) {
+  const text = textBlock(line);
+  return {
+    at: { x: corner.x + lineTextAt, y: corner.y + (height - text.height) / 2 },
+    title: text.title,
+    notes: text.notes,
+  };
+}
+
+/** Parts side by side with their push rods level. */
+function rowBox(boxes: readonly { readonly node: PictureNode; readonly box: Box }[]): VertexBox {
+  const axis = Math.max(...boxes.map(({ box }) => box.axis ?? box.height / 2));
+  const members: Member[] = [];
+  let x = 0;
+  let height = 0;
+  for (const [i, { node, box }] of boxes.entries()) {
+    const y = boxes.length === 1 ? 0 : axis - (box.axis ?? box.height / 2);
+    if (i > 0) x += 12;
+    members.push({ node, box, offset: { x, y } });
+    x += box.width;
+    height = Math.max(height, y + box.height);
+  }
+  const last = members.at(-1);
+  const lastBox = last?.box;
+  return {
+    width: x,
+    height,
+    pivot: (last?.offset.x ?? 0) + (lastBox === undefined ? 0 : lastBox.origin.x + lastBox.core.width / 2),
+    members,
+    seats: members.flatMap(({ node, box, offset }) =>
+      box.anchors.map((anchor) => ({
+        id: portName(node.id, anchor.port),
+        edge: anchor.edge,
+        at: onEdge(anchor.edge, { x: offset.x + anchor.at.x, y: offset.y + anchor.at.y }, { width: x, height }),
+      })),
+    ),
+  };
+}
+
+/** In a row the box is larger than the part, and the engine wants its ports on the edge. */
+function onEdge(edge: Edge, at: Point, { width, height }: { readonly width: number; readonly height: number }): Point {
+  if (edge === 'top') return { x: at.x, y: 0 };
+  if (edge === 'bottom') return { x: at.x, y: height };
+  return { x: edge === 'left' ? 0 : width, y: at.y };
+}
+
+/** How each port is used and where its line leads. */
+function portUses(structure: Structure, across: readonly number[]): ReadonlyMap<string, readonly PortUse[]> {
+  const { nodes, flows, vertexOfLine, vertexOfNode } = structure;
+  const found = new Map<string, PortUse>();
+  const used = new Map<string, string[]>();
+  for (const flow of flows) {
+    for (const end of [flow.up, flow.down]) used.set(end.node, [...(used.get(end.node) ?? []), end.port]);
+    const middle = vertexOfLine.get(flow.line.id);
+    const position = (node: string) => across[middle ?? vertexOfNode.get(node) ?? 0] ?? 0;
+    const upKey = portName(flow.up.node, flow.up.port);
+    const downKey = portName(flow.down.node, flow.down.port);
+    if (flow.kind !== 'through') {
+      const kind = flow.kind === 'loop' ? 'loop' : undefined;
+      put(found, upKey, { id: flow.up.port, flow: kind ?? 'out', toward: 0 });
+      put(found, downKey, { id: flow.down.port, flow: kind ?? 'in', toward: 0 });
+      continue;
+    }
+    put(found, upKey, { id: flow.up.port, flow: 'out', toward: position(flow.down.node) });
+    put(found, downKey, { id: flow.down.port, flow: 'in', toward: position(flow.up.node) });
+  }
+  return new Map(
+    nodes.map((node) => {
+      const named = node.ports.map((port) => port.id);
+      const own = vertexOfNode.get(node.id) ?? 0;
+      const ids = [...new Set([...named, ...(used.get(node.id) ?? [])])];
+      return [
+        node.id,
+        ids.map((id) => found.get(portName(node.id, id)) ?? { id, flow: 'idle' as const, toward: across[own] ?? 0 }),
+      ];
+    }),
+  );
+}
+
+/** The first line at a port decides; a second one is a finding elsewhere. */
+function put(found: Map<string, PortUse>, key: string, use: PortUse): void {
+  if (!found.has(key)) found.set(key, use);
+}

@@ -1,0 +1,131 @@
+/** The box of a symbol: its drawing with label and port stubs, and nothing else inside, so that lines keep clear of words. */
+import type { PictureNode } from '../picture.ts';
+import { fitText, textWidth } from '../text-width.ts';
+import type { Anchor, Core, PartSymbol, Point, PortUse, Shape } from './drawing.ts';
+
+export interface BoxText {
+  readonly at: Point;
+  readonly anchor: 'start' | 'middle';
+  readonly title: string;
+  readonly notes: readonly string[];
+}
+
+export interface Box {
+  readonly width: number;
+  readonly height: number;
+  /** Corner of the symbol proper inside the box. */
+  readonly origin: Point;
+  readonly core: { readonly width: number; readonly height: number };
+  readonly shapes: readonly Shape[];
+  readonly anchors: readonly Anchor[];
+  readonly text: BoxText;
+  /** Where the marks for findings and work go. */
+  readonly badges: Point;
+  /** Height of the push rod in the box. */
+  readonly axis?: number;
+}
+
+export const titleFont = { size: 12, weight: 'bold' } as const;
+export const noteFont = { size: 11, weight: 'regular' } as const;
+export const titleHeight = 15;
+export const noteHeight = 13.5;
+const longestText = 190;
+const gap = 8;
+const badgeRoom = 9;
+
+export function textBlock(node: Pick<PictureNode, 'label' | 'notes'>) {
+  const title = fitText(node.label, titleFont, longestText);
+  const notes = node.notes.map((note) => fitText(note, noteFont, longestText));
+  const width = Math.ceil(Math.max(textWidth(title, titleFont), ...notes.map((note) => textWidth(note, noteFont)), 0));
+  const height = (title === '' ? 0 : titleHeight) + notes.length * noteHeight;
+  return { title, notes, width, height };
+}
+
+/** Draws the symbol and reserves the room for its label, its stubs and its marks. */
+export function boxed(symbol: PartSymbol, node: PictureNode, ports: readonly PortUse[]): Box {
+  const core = symbol.draw({ node, ports });
+  const block = textBlock(node);
+  const marked = node.findings.length > 0 || node.mark !== 'kept';
+  const placed = placements[core.label](core, block, marked ? badgeRoom : 0);
+  const { origin } = placed;
+  const anchors = core.anchors.map((anchor): Anchor => {
+    const reach = { x: origin.x + anchor.reach.x, y: origin.y + anchor.reach.y };
+    const at = {
+      left: { x: 0, y: reach.y },
+      right: { x: placed.width, y: reach.y },
+      top: { x: reach.x, y: 0 },
+      bottom: { x: reach.x, y: placed.height },
+    }[anchor.edge];
+    return { port: anchor.port, edge: anchor.edge, at, reach };
+  });
+  return {
+    width: placed.width,
+    height: placed.height,
+    origin,
+    core: { width: core.width, height: core.height },
+    shapes: core.shapes,
+    anchors,
+    text: { at: placed.text, anchor: placed.align, title: block.title, notes: block.notes },
+    badges: { x: origin.x + core.width, y: origin.y },
+    ...(core.axis === undefined ? {} : { axis: origin.y + core.axis }),
+  };
+}
+
+interface Block {
+  readonly width: number;
+  readonly height: number;
+}
+
+interface Placement {
+  readonly width: number;
+  readonly height: number;
+  readonly origin: Point;
+  /** Top of the first line of text. */
+  readonly text: Point;
+  readonly align: 'start' | 'middle';
+}
+
+const placements: Readonly<Record<Core['label'], (core: Core, block: Block, extra: number) => Placement>> = {
+  right: (core, block, extra) => {
+    const height = Math.max(core.height + extra, block.height);
+    const origin = { x: 0, y: Math.round((height - core.height + extra) / 2) };
+    const middle = origin.y + core.height / 2;
+    return {
+      width: core.width + (block.width === 0 ? extra : gap + extra + block.width),
+      height,
+      origin,
+      text: { x: core.width + gap + extra, y: Math.max(0, middle - block.height / 2) },
+      align: 'start',
+    };
+  },
+  below: (core, block, extra) => {
+    const width = Math.max(core.width + extra * 2, block.width);
+    return {
+      width,
+      height: core.height + extra + (block.height === 0 ? 0 : 4 + block.height),
+      origin: { x: (width - core.width) / 2, y: extra },
+      text: { x: width / 2, y: extra + core.height + 4 },
+      align: 'middle',
+    };
+  },
+  above: (core, block, extra) => {
+    const width = Math.max(core.width + extra * 2, block.width);
+    return {
+      width,
+      height: core.height + extra + block.height,
+      origin: { x: (width - core.width) / 2, y: block.height + extra },
+      text: { x: width / 2, y: 0 },
+      align: 'middle',
+    };
+  },
+  corner: (core, block, extra) => {
+    const half = Math.max(core.width / 2 + extra, block.width + gap);
+    return {
+      width: half * 2,
+      height: Math.max(core.height, core.height / 2 + 3 + block.height),
+      origin: { x: half - core.width / 2, y: 0 },
+      text: { x: half + gap, y: core.height / 2 + 3 },
+      align: 'start',
+    };
+  },
+};
