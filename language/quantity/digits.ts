@@ -52,7 +52,6 @@ function decimalGrid(decimals: number): Grid {
 
 /** The shortest decimal of a finite number, with an exponent only where it would be very long. Never "-0". */
 export function spellPlain(value: number): string {
-  if (value === 0) return '0';
   const text = String(value);
   if (!text.includes('e')) return text;
   const [digits = '', exponent = '0'] = text.split('e');

@@ -213,7 +213,8 @@ describe('limits as written', () => {
       .constantFrom('52 in', '0.5 in', '4 ft 3 in', '52 mm', '1 m')
       .map((text) => writtenOf(text, 'length'));
     fc.assert(
-      fc.property(size, share, share, like, (value, below, above, manner) => {
+      fc.property(size, share, fc.option(share, { freq: 1 }), like, (value, below, otherwise, manner) => {
+        const above = otherwise ?? below;
         const estimate: Estimate<'length'> = {
           value: si('length', value),
           low: si('length', value * (1 - below)),
