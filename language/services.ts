@@ -1,5 +1,11 @@
 /** The language's services without an editor: parser, scoping, linking, what a file uses. */
-import type { DeepPartial, DefaultSharedCoreModuleContext, LangiumCoreServices, LangiumSharedCoreServices, Module } from 'langium';
+import type {
+  DeepPartial,
+  DefaultSharedCoreModuleContext,
+  LangiumCoreServices,
+  LangiumSharedCoreServices,
+  Module,
+} from 'langium';
 import { createDefaultCoreModule, createDefaultSharedCoreModule, EmptyFileSystem, inject } from 'langium';
 import { LinewrightGeneratedModule, LinewrightGeneratedSharedModule } from './grammar/generated/module.ts';
 import { CircuitTokenBuilder } from './grammar/token-builder.ts';

@@ -17,7 +17,8 @@ export class CircuitTokenBuilder extends DefaultTokenBuilder {
     const name = tokenNamed(built, 'NAME');
     const id = tokenNamed(built, 'ID');
     for (const token of built) {
-      if (token === id || (typeof token.PATTERN === 'string' && wordLike.test(token.PATTERN))) token.CATEGORIES = [name];
+      if (token === id || (typeof token.PATTERN === 'string' && wordLike.test(token.PATTERN)))
+        token.CATEGORIES = [name];
     }
     makeUnitToken(unit);
     return [unit, ...built.filter((token) => token !== unit)];

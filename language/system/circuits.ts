@@ -26,7 +26,10 @@ export interface Circuit {
 }
 
 /** The circuits of the parts and joints of one state, in the order of the chambers in the text. */
-export function circuitsOf(parts: readonly Part[], joints: readonly Joint[]): { circuits: readonly Circuit[]; graph: FluidGraph } {
+export function circuitsOf(
+  parts: readonly Part[],
+  joints: readonly Joint[],
+): { circuits: readonly Circuit[]; graph: FluidGraph } {
   const graph = fluidGraph(parts, joints);
   return { graph, circuits: parts.filter(isChamber).map((chamber) => trace(chamber, graph)) };
 }

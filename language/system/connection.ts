@@ -5,7 +5,10 @@ import type { Gender, SeatName } from '../standards/seats.ts';
 import type { Thread } from '../standards/threads.ts';
 
 /** `unknown` was written as `?`; `unstated` was not written. */
-export type ThreadFact = { readonly kind: 'known'; readonly thread: Thread } | { readonly kind: 'unknown' } | { readonly kind: 'unstated' };
+export type ThreadFact =
+  | { readonly kind: 'known'; readonly thread: Thread }
+  | { readonly kind: 'unknown' }
+  | { readonly kind: 'unstated' };
 
 /** A port in a part or the end of a hose: a thread with its sealing face. */
 export interface Threaded {
@@ -39,4 +42,3 @@ export interface Barb {
 }
 
 export type Connection = Threaded | TubeEnd | BanjoEye | Barb;
-

@@ -1,6 +1,7 @@
 /** Where fluid can go: volumes of fluid in parts, tied by joints and valves, cut at pistons and spools. */
-import { kindRow } from './kinds/index.ts';
+
 import type { Joint } from './joint.ts';
+import { kindRow } from './kinds/index.ts';
 import type { Part, PartId, PortId } from './part.ts';
 
 /** One body of fluid inside a part. */
@@ -65,13 +66,20 @@ function volumesOf(part: Part): { volumes: readonly Volume[]; ties: readonly Tie
   }
   const grouped = groupsOf(part, rest);
   const volumes = grouped.groups.map(
-    (ports, index): Volume => ({ id: index === 0 ? part.id : `${part.id}:${index}`, part: part.id, ports, side: 'pressure' }),
+    (ports, index): Volume => ({
+      id: index === 0 ? part.id : `${part.id}:${index}`,
+      part: part.id,
+      ports,
+      side: 'pressure',
+    }),
   );
   const [first, ...others] = volumes;
   const ties =
     first === undefined || grouped.tie === undefined
       ? []
-      : others.map((other): Tie => ({ a: first.id, b: other.id, through: { kind: grouped.tie ?? 'valve', part: part.id } }));
+      : others.map(
+          (other): Tie => ({ a: first.id, b: other.id, through: { kind: grouped.tie ?? 'valve', part: part.id } }),
+        );
   return { volumes: [...volumes, ...reserve], ties };
 }
 

@@ -3,8 +3,8 @@ import type { Circuit } from './circuits.ts';
 import type { FluidGraph } from './fluid-graph.ts';
 import type { Joint, Link } from './joint.ts';
 import type { Part, PartId, Port, PortId } from './part.ts';
-import type { Problem } from './problem.ts';
 import type { State } from './presence.ts';
+import type { Problem } from './problem.ts';
 import type { Accept } from './record.ts';
 import type { FluidFill, Vehicle } from './vehicle.ts';
 

@@ -28,7 +28,8 @@ export const actuation: readonly KindRow[] = [
   {
     keyword: 'booster',
     title: 'a booster',
-    about: 'Adds force from vacuum, between the pedal and the master or in the line. In the line it has ports in and out.',
+    about:
+      'Adds force from vacuum, between the pedal and the master or in the line. In the line it has ports in and out.',
     within: ['file'],
     properties: [p.boosterSite, p.gain, p.knee, p.vacuum, p.bore],
     ports: { least: 0, most: 2 },
@@ -48,7 +49,8 @@ export const actuation: readonly KindRow[] = [
   {
     keyword: 'master',
     title: 'a master cylinder',
-    about: 'Turns the push of the pedal into pressure. A single master has one chamber; a tandem has a primary chamber, nearest the push-rod, and a secondary one.',
+    about:
+      'Turns the push of the pedal into pressure. A single master has one chamber; a tandem has a primary chamber, nearest the push-rod, and a secondary one.',
     within: ['file'],
     variants: ['single', 'tandem'],
     properties: [p.bore, p.stroke, p.cutOff, p.builtInResidual, p.height, p.returnForce, p.efficiency, p.partNumber],
@@ -79,7 +81,8 @@ export const actuation: readonly KindRow[] = [
   {
     keyword: 'reservoir',
     title: 'a reservoir',
-    about: 'Holds spare fluid over the master. Each compartment feeds one chamber, directly or by a low-pressure hose; one reservoir may serve brakes and clutch.',
+    about:
+      'Holds spare fluid over the master. Each compartment feeds one chamber, directly or by a low-pressure hose; one reservoir may serve brakes and clutch.',
     within: ['file', 'master'],
     properties: [p.height, p.fluidGrade, p.capacity],
     ports: { least: 0, most: 3 },

@@ -2,7 +2,14 @@
 import type { KindRow, PartKind, SymbolName } from './kind-row.ts';
 import * as p from './properties.ts';
 
-function junction(keyword: PartKind, title: string, about: string, least: number, most: number, symbol: SymbolName): KindRow {
+function junction(
+  keyword: PartKind,
+  title: string,
+  about: string,
+  least: number,
+  most: number,
+  symbol: SymbolName,
+): KindRow {
   return {
     keyword,
     title,
@@ -31,7 +38,14 @@ export const junctions: readonly KindRow[] = [
     fluid: 'joined',
   },
   junction('union', 'a union', 'Joins two lines end to end.', 2, 2, 'union'),
-  junction('bulkhead', 'a bulkhead union', 'Joins two lines through a panel or bracket and holds them there.', 2, 2, 'bulkhead'),
+  junction(
+    'bulkhead',
+    'a bulkhead union',
+    'Joins two lines through a panel or bracket and holds them there.',
+    2,
+    2,
+    'bulkhead',
+  ),
   junction('adapter', 'an adapter', 'Joins two ends with different threads or seats.', 2, 2, 'adapter'),
   junction(
     'banjo-bolt',

@@ -2,13 +2,51 @@
 import type { Dimension } from '../../quantity/index.ts';
 
 export type PartKind =
-  | 'pedal' | 'clutch-pedal' | 'booster' | 'parking-brake' | 'master' | 'primary' | 'secondary' | 'reservoir' | 'compartment'
-  | 'run' | 'hose' | 'feed-hose'
-  | 'tee' | 'wye' | 'cross' | 'block' | 'union' | 'bulkhead' | 'adapter' | 'banjo-bolt' | 'plug'
-  | 'residual-valve' | 'proportioning-valve' | 'metering-valve' | 'check-valve' | 'pressure-differential-valve' | 'modulator'
-  | 'pressure-switch' | 'pedal-switch' | 'warning-switch'
-  | 'drum-brake' | 'disc-brake' | 'clutch-slave' | 'actuator'
-  | 'drum' | 'disc' | 'linings' | 'pads' | 'cylinder' | 'caliper' | 'adjuster' | 'bleeder' | 'parking-lever' | 'cable' | 'equaliser';
+  | 'pedal'
+  | 'clutch-pedal'
+  | 'booster'
+  | 'parking-brake'
+  | 'master'
+  | 'primary'
+  | 'secondary'
+  | 'reservoir'
+  | 'compartment'
+  | 'run'
+  | 'hose'
+  | 'feed-hose'
+  | 'tee'
+  | 'wye'
+  | 'cross'
+  | 'block'
+  | 'union'
+  | 'bulkhead'
+  | 'adapter'
+  | 'banjo-bolt'
+  | 'plug'
+  | 'residual-valve'
+  | 'proportioning-valve'
+  | 'metering-valve'
+  | 'check-valve'
+  | 'pressure-differential-valve'
+  | 'modulator'
+  | 'pressure-switch'
+  | 'pedal-switch'
+  | 'warning-switch'
+  | 'drum-brake'
+  | 'disc-brake'
+  | 'clutch-slave'
+  | 'actuator'
+  | 'drum'
+  | 'disc'
+  | 'linings'
+  | 'pads'
+  | 'cylinder'
+  | 'caliper'
+  | 'adjuster'
+  | 'bleeder'
+  | 'parking-lever'
+  | 'cable'
+  | 'equaliser';
 
 /** A quantity that a part may have. */
 export interface MeasureRow<D extends Dimension = Dimension> {
@@ -54,9 +92,31 @@ export interface PortRule {
 }
 
 export type SymbolName =
-  | 'pedal' | 'booster' | 'parking-brake' | 'master' | 'reservoir' | 'junction' | 'block' | 'union' | 'bulkhead' | 'adapter' | 'banjo-bolt'
-  | 'plug' | 'residual-valve' | 'proportioning-valve' | 'metering-valve' | 'check-valve' | 'pressure-differential-valve' | 'modulator'
-  | 'switch' | 'drum-brake' | 'disc-brake' | 'clutch-slave' | 'actuator' | 'line' | 'none';
+  | 'pedal'
+  | 'booster'
+  | 'parking-brake'
+  | 'master'
+  | 'reservoir'
+  | 'junction'
+  | 'block'
+  | 'union'
+  | 'bulkhead'
+  | 'adapter'
+  | 'banjo-bolt'
+  | 'plug'
+  | 'residual-valve'
+  | 'proportioning-valve'
+  | 'metering-valve'
+  | 'check-valve'
+  | 'pressure-differential-valve'
+  | 'modulator'
+  | 'switch'
+  | 'drum-brake'
+  | 'disc-brake'
+  | 'clutch-slave'
+  | 'actuator'
+  | 'line'
+  | 'none';
 
 export interface KindRow {
   readonly keyword: PartKind;

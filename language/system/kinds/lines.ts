@@ -16,7 +16,8 @@ export const lines: readonly KindRow[] = [
   {
     keyword: 'hose',
     title: 'a brake hose',
-    about: 'A flexible hose between places that move against each other. Each end says its thread, seat and whether it swivels.',
+    about:
+      'A flexible hose between places that move against each other. Each end says its thread, seat and whether it swivels.',
     within: ['file', 'drum-brake', 'disc-brake'],
     properties: [p.length, p.bore, p.expansion, p.rating, p.dated, p.bendRadius, p.partNumber],
     ports: { least: 0, most: 0 },

@@ -2,7 +2,13 @@
 import type { KindRow, PartKind, PropertyRow, SymbolName } from './kind-row.ts';
 import * as p from './properties.ts';
 
-function valve(keyword: PartKind, title: string, about: string, properties: readonly PropertyRow[], symbol: SymbolName): KindRow {
+function valve(
+  keyword: PartKind,
+  title: string,
+  about: string,
+  properties: readonly PropertyRow[],
+  symbol: SymbolName,
+): KindRow {
   return {
     keyword,
     title,
@@ -16,7 +22,13 @@ function valve(keyword: PartKind, title: string, about: string, properties: read
 }
 
 export const valves: readonly KindRow[] = [
-  valve('residual-valve', 'a residual pressure valve', 'Keeps a little pressure in the line behind it. Its ports are in and out.', [p.holds], 'residual-valve'),
+  valve(
+    'residual-valve',
+    'a residual pressure valve',
+    'Keeps a little pressure in the line behind it. Its ports are in and out.',
+    [p.holds],
+    'residual-valve',
+  ),
   valve(
     'proportioning-valve',
     'a proportioning valve',
@@ -44,7 +56,13 @@ export const valves: readonly KindRow[] = [
     fluid: 'paths',
   },
   {
-    ...valve('modulator', 'a hydraulic modulator', 'An opaque unit (anti-lock): only its ports are known, and `path` joins those that share fluid.', [], 'modulator'),
+    ...valve(
+      'modulator',
+      'a hydraulic modulator',
+      'An opaque unit (anti-lock): only its ports are known, and `path` joins those that share fluid.',
+      [],
+      'modulator',
+    ),
     ports: { least: 2, most: 12 },
     fluid: 'paths',
   },
@@ -71,7 +89,8 @@ export const valves: readonly KindRow[] = [
   {
     keyword: 'warning-switch',
     title: 'a warning switch',
-    about: 'Lights the brake warning lamp: by fluid level in a reservoir or by the spool of a pressure-differential valve.',
+    about:
+      'Lights the brake warning lamp: by fluid level in a reservoir or by the spool of a pressure-differential valve.',
     within: ['file', 'reservoir', 'compartment', 'block', 'pressure-differential-valve'],
     properties: [p.partNumber],
     ports: { least: 0, most: 0 },

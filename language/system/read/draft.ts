@@ -46,7 +46,11 @@ export function draftOfPart(node: ast.Part, sources: DraftSources): Draft {
 }
 
 /** The other side of a part with its differences; undefined where what it mirrors is missing or mirrors it back. */
-export function draftOfMirror(node: ast.Mirror, sources: DraftSources, seen: readonly AstNode[] = []): Draft | undefined {
+export function draftOfMirror(
+  node: ast.Mirror,
+  sources: DraftSources,
+  seen: readonly AstNode[] = [],
+): Draft | undefined {
   const source = node.source && sources.part(node.source.$refText);
   if (source === undefined || seen.includes(source)) return undefined;
   const base = ast.isMirror(source) ? draftOfMirror(source, sources, [...seen, node]) : draftOfPart(source, sources);
@@ -77,7 +81,11 @@ function draftOfStock(node: ast.Stock, sources: DraftSources): Draft {
   };
 }
 
-function contentOf(members: readonly ast.Member[], from: Said['from'], sources: DraftSources): Pick<Draft, 'statements' | 'parts'> {
+function contentOf(
+  members: readonly ast.Member[],
+  from: Said['from'],
+  sources: DraftSources,
+): Pick<Draft, 'statements' | 'parts'> {
   const statements: Said[] = [];
   const parts: Draft[] = [];
   for (const node of members) {

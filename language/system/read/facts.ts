@@ -38,7 +38,8 @@ function readFact(node: Property, row: PropertyRow, of: FactsOf, notes: ReadingN
   switch (row.value) {
     case 'measure': {
       if (node.value === undefined) {
-        if (node.word !== undefined || node.text !== undefined || node.date !== undefined) noteWrongShape(node, row, notes);
+        if (node.word !== undefined || node.text !== undefined || node.date !== undefined)
+          noteWrongShape(node, row, notes);
         return undefined;
       }
       const stated = readValue(node.value, row.dimension, { part: of.label, fact: row.key }, notes);
@@ -76,7 +77,11 @@ function noteUnknown(node: Property, of: FactsOf, notes: ReadingNotes): void {
   const close = nearest(node.key, keys);
   const origin = originOfProperty(node, 'key');
   const hint =
-    close.length > 0 ? `did you mean ${close.join(' or ')}?` : keys.length > 0 ? `it has ${keys.join(', ')}.` : 'it has none.';
+    close.length > 0
+      ? `did you mean ${close.join(' or ')}?`
+      : keys.length > 0
+        ? `it has ${keys.join(', ')}.`
+        : 'it has none.';
   notes.problems.push({
     code: 'unknown-word',
     message: `“${node.key}” is not a fact of ${of.title}; ${hint}`,
@@ -100,5 +105,9 @@ function noteWrongShape(node: Property, row: PropertyRow, notes: ReadingNotes): 
     return;
   }
   const what = { measure: 'a quantity', text: 'a text in quotes', date: 'a date' }[row.value];
-  notes.problems.push({ code: 'quantity', message: `${row.key} takes ${what}, for instance ${row.key} ${row.example}.`, origin });
+  notes.problems.push({
+    code: 'quantity',
+    message: `${row.key} takes ${what}, for instance ${row.key} ${row.example}.`,
+    origin,
+  });
 }

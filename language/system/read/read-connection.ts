@@ -1,7 +1,7 @@
 /** Threads, seats, nuts and flares in the text → typed connections. */
 import type * as ast from '../../grammar/generated/ast.ts';
-import { readThread } from '../../standards/threads.ts';
 import { type SeatName, seatNames } from '../../standards/seats.ts';
+import { readThread } from '../../standards/threads.ts';
 import type { Connection, ThreadFact, TubeEnd } from '../connection.ts';
 import type { Position } from '../route.ts';
 import { originOf, originOfProperty } from './origins.ts';
@@ -73,7 +73,11 @@ export function readTubeEnd(
 }
 
 /** Where a port lies, if the file says so. */
-export function readPosition(node: ast.Connection | undefined, owner: ValueOwner, notes: ReadingNotes): Position | undefined {
+export function readPosition(
+  node: ast.Connection | undefined,
+  owner: ValueOwner,
+  notes: ReadingNotes,
+): Position | undefined {
   const position = node?.position;
   if (position === undefined) return undefined;
   const origin = originOf(position);

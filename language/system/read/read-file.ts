@@ -7,7 +7,7 @@ import { isPresent, type State } from '../presence.ts';
 import type { Accept } from '../record.ts';
 import type { FileReading, System } from '../system.ts';
 import type { FluidFill, Vehicle } from '../vehicle.ts';
-import { type Draft, draftOfMirror, draftOfPart, type DraftSources } from './draft.ts';
+import { type Draft, type DraftSources, draftOfMirror, draftOfPart } from './draft.ts';
 import { originOf, originOfProperty } from './origins.ts';
 import type { ReadingNotes } from './problem-list.ts';
 import { jointOfScrew, jointsOfDraft } from './read-joints.ts';
@@ -35,7 +35,11 @@ export function readFile(file: ast.File, uri: string, files: UsableFiles): FileR
   const [vehicleNode] = vehicles;
   const vehicle = vehicleNode && readVehicle(vehicleNode, notes);
   for (const extra of vehicles.slice(1)) {
-    notes.problems.push({ code: 'duplicate', message: 'A file describes one vehicle; move this one to a file of its own.', origin: originOf(extra) });
+    notes.problems.push({
+      code: 'duplicate',
+      message: 'A file describes one vehicle; move this one to a file of its own.',
+      origin: originOf(extra),
+    });
   }
   const drafts = draftsOf(file, sources, notes);
   const parts = distinctNames(partsOf(drafts, vehicle, notes), notes);
@@ -70,7 +74,11 @@ export function readFile(file: ast.File, uri: string, files: UsableFiles): FileR
   };
 }
 
-function draftsOf(file: ast.File, sources: DraftSources & { readonly used: readonly ast.Part[] }, notes: ReadingNotes): readonly Draft[] {
+function draftsOf(
+  file: ast.File,
+  sources: DraftSources & { readonly used: readonly ast.Part[] },
+  notes: ReadingNotes,
+): readonly Draft[] {
   const drafts: Draft[] = sources.used.map((node) => withoutRecords(draftOfPart(node, sources)));
   for (const node of file.declarations) {
     if (ast.isPart(node) && node.kind !== undefined) drafts.push(draftOfPart(node, sources));

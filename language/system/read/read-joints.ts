@@ -36,7 +36,8 @@ export function jointsOfDraft(draft: Draft, path: readonly string[], named: Name
   for (const { node, mirrored } of statementsOf(draft, ast.isRelation)) {
     for (const reference of node.targets) {
       const target = resolve(reference, mirrored, named, notes);
-      if (target?.kind === 'part') links.push({ verb: node.verb, from: id, to: target.part.id, origin: originOf(reference) });
+      if (target?.kind === 'part')
+        links.push({ verb: node.verb, from: id, to: target.part.id, origin: originOf(reference) });
     }
   }
   for (const inside of draft.parts) {

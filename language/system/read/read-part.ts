@@ -8,12 +8,12 @@ import { type Presence, within } from '../presence.ts';
 import { type Draft, nameOf, type Said } from './draft.ts';
 import { type EndSlot, endSlots } from './end-slots.ts';
 import { readFacts } from './facts.ts';
-import { mirrorRoute, mirrorPosition } from './mirror.ts';
+import { mirrorPosition, mirrorRoute } from './mirror.ts';
 import { originOf, originOfProperty } from './origins.ts';
 import type { ReadingNotes } from './problem-list.ts';
 import { readConnection, readPosition, readTubeEnd } from './read-connection.ts';
-import { readClip, readRoute } from './read-route.ts';
 import { readReading, readRecord } from './read-record.ts';
+import { readClip, readRoute } from './read-route.ts';
 import { readValue } from './read-value.ts';
 import { otherSideName } from './sides.ts';
 
@@ -64,7 +64,10 @@ export function readPart(draft: Draft, around: Surroundings, notes: ReadingNotes
     stock: draft.stock,
     facts,
     ports: [...readPorts(draft, self, notes), ...readEnds(draft, self, tube, notes)],
-    parts: distinctNames(parts.map((part) => ('id' in part ? part : readPart(part, inside, notes))).filter((part) => part !== undefined), notes),
+    parts: distinctNames(
+      parts.map((part) => ('id' in part ? part : readPart(part, inside, notes))).filter((part) => part !== undefined),
+      notes,
+    ),
     tube,
     route: routeOf(draft, label, notes),
     clip: lastOf(draft, ast.isClip, (node) => readClip(node, { part: label, fact: 'clip' }, notes)),
@@ -82,11 +85,20 @@ export function readPart(draft: Draft, around: Surroundings, notes: ReadingNotes
     return statementsOf(of, ast.isProperty)
       .map(({ node }) => ({ node, kind: findKind(node.key) }))
       .filter(({ node, kind }) => kind !== undefined && !owner.properties.some((property) => property.key === node.key))
-      .flatMap(({ node, kind }) => (kind?.short && kind.within.includes(owner.keyword) ? [{ node, kind, size: kind.short }] : []))
+      .flatMap(({ node, kind }) =>
+        kind?.short && kind.within.includes(owner.keyword) ? [{ node, kind, size: kind.short }] : [],
+      )
       .map(({ node, kind, size }): Part => {
-        const stated = readValue(node.value, size.dimension, { part: `${label} ${kind.keyword}`, fact: size.key }, notes);
+        const stated = readValue(
+          node.value,
+          size.dimension,
+          { part: `${label} ${kind.keyword}`, fact: size.key },
+          notes,
+        );
         const origin = originOf(node);
-        const fact: [string, Fact][] = stated ? [[size.key, { kind: 'measure', dimension: size.dimension, stated, origin }]] : [];
+        const fact: [string, Fact][] = stated
+          ? [[size.key, { kind: 'measure', dimension: size.dimension, stated, origin }]]
+          : [];
         return {
           ...bare,
           id: partIdOf([...path, kind.keyword]),
@@ -122,13 +134,18 @@ export function statementsOf<M extends ast.Member>(draft: Draft, is: (node: ast.
   return draft.statements.filter((said): said is Said<M> => is(said.node));
 }
 
-function lastOf<M extends ast.Member, T>(draft: Draft, is: (node: ast.Member) => node is M, read: (node: M) => T | undefined): T | undefined {
+function lastOf<M extends ast.Member, T>(
+  draft: Draft,
+  is: (node: ast.Member) => node is M,
+  read: (node: M) => T | undefined,
+): T | undefined {
   const said = statementsOf(draft, is).at(-1);
   return said && read(said.node);
 }
 
 function propertiesOf(draft: Draft, row: KindRow): ast.Property[] {
-  const isShortForm = (key: string): boolean => findKind(key)?.short !== undefined && findKind(key)?.within.includes(row.keyword) === true;
+  const isShortForm = (key: string): boolean =>
+    findKind(key)?.short !== undefined && findKind(key)?.within.includes(row.keyword) === true;
   return statementsOf(draft, ast.isProperty)
     .map(({ node }) => node)
     .filter((node) => row.properties.some((property) => property.key === node.key) || !isShortForm(node.key));
@@ -144,13 +161,21 @@ function variantOf(draft: Draft, row: KindRow, label: string, notes: ReadingNote
   if (draft.variant === undefined) {
     if (row.variants) {
       const said = row.variants.join(' or ');
-      notes.problems.push({ code: 'missing', message: `Say whether ${label} is ${said}: write one of the words behind its name.`, origin: originOfProperty(draft.node, 'kind') });
+      notes.problems.push({
+        code: 'missing',
+        message: `Say whether ${label} is ${said}: write one of the words behind its name.`,
+        origin: originOfProperty(draft.node, 'kind'),
+      });
     }
     return undefined;
   }
   if (row.variants?.includes(draft.variant)) return draft.variant;
   const wanted = row.variants ? `it is ${row.variants.join(' or ')}` : 'it has no such variants';
-  notes.problems.push({ code: 'unknown-word', message: `${row.title} is not “${draft.variant}”; ${wanted}.`, origin: originOfProperty(draft.node, 'variant') });
+  notes.problems.push({
+    code: 'unknown-word',
+    message: `${row.title} is not “${draft.variant}”; ${wanted}.`,
+    origin: originOfProperty(draft.node, 'variant'),
+  });
   return undefined;
 }
 
@@ -181,7 +206,16 @@ function readPorts(draft: Draft, self: Self, notes: ReadingNotes): Port[] {
       const owner = { part: self.label, fact: port.name };
       const position = readPosition(node.connection, owner, notes);
       const before = names.get(port.name);
-      if (before !== undefined && from === 'part' && draft.statements.filter((said) => ast.isPortGroup(said.node) && said.from === 'part' && said.node.ports.some((other) => other.name === port.name)).length > 1) {
+      if (
+        before !== undefined &&
+        from === 'part' &&
+        draft.statements.filter(
+          (said) =>
+            ast.isPortGroup(said.node) &&
+            said.from === 'part' &&
+            said.node.ports.some((other) => other.name === port.name),
+        ).length > 1
+      ) {
         notes.problems.push({
           code: 'duplicate',
           message: `${self.label} has two ports called ${port.name}; give one another name.`,
@@ -233,7 +267,12 @@ function readEnds(draft: Draft, self: Self, tube: Tube | undefined, notes: Readi
 
 function tubeOf(draft: Draft, label: string, notes: ReadingNotes): Tube | undefined {
   return lastOf(draft, ast.isTube, (node) => {
-    const diameter: Stated<'length'> | undefined = readValue(node.diameter, 'length', { part: label, fact: 'tube' }, notes);
+    const diameter: Stated<'length'> | undefined = readValue(
+      node.diameter,
+      'length',
+      { part: label, fact: 'tube' },
+      notes,
+    );
     const wall = readValue(node.wall, 'length', { part: label, fact: 'tube wall' }, notes);
     return diameter && { diameter, wall, material: node.material, origin: originOf(node) };
   });

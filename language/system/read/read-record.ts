@@ -39,7 +39,11 @@ export function checkDate(
   if (text === undefined) return;
   const origin = originOfProperty(node, property);
   if (!isCalendarDate(text)) {
-    notes.problems.push({ code: 'bad-date', message: `${text} is not a date; write year-month-day, for instance 2026-03-02.`, origin });
+    notes.problems.push({
+      code: 'bad-date',
+      message: `${text} is not a date; write year-month-day, for instance 2026-03-02.`,
+      origin,
+    });
   } else if (grain === 'day' && text.length < 10) {
     notes.problems.push({ code: 'bad-date', message: `${text} lacks the day; write for instance ${text}-02.`, origin });
   }

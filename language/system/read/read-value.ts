@@ -56,7 +56,9 @@ function readMeasure<D extends Dimension>(
       code: 'quantity',
       message: `${owner.fact}: ${problem.message}`,
       origin,
-      ...(problem.fix ? { mends: [{ title: problem.fix.label, edits: [replace(origin, problem.fix.replacement)] }] } : {}),
+      ...(problem.fix
+        ? { mends: [{ title: problem.fix.label, edits: [replace(origin, problem.fix.replacement)] }] }
+        : {}),
     });
   }
   return stated;

@@ -16,19 +16,31 @@ export function readVehicle(node: ast.Vehicle, notes: ReadingNotes): Vehicle {
     .filter((place) => place !== undefined)
     .filter((place) => {
       if (!names.has(place.name)) return names.add(place.name);
-      notes.problems.push({ code: 'duplicate', message: `Two places are called ${place.name}; give one another name.`, origin: place.origin });
+      notes.problems.push({
+        code: 'duplicate',
+        message: `Two places are called ${place.name}; give one another name.`,
+        origin: place.origin,
+      });
       return false;
     });
   return {
     name,
     caption: node.caption,
-    facts: readFacts(node.members.filter(ast.isProperty), { label: name, title: 'a vehicle', rows: vehicleProperties }, notes),
+    facts: readFacts(
+      node.members.filter(ast.isProperty),
+      { label: name, title: 'a vehicle', rows: vehicleProperties },
+      notes,
+    ),
     places,
     loads: node.loads
       .filter((load) => load.name !== undefined)
       .map((load) => ({
         name: load.name,
-        facts: readFacts(load.members, { label: `load ${load.name}`, title: 'a load case', rows: loadProperties }, notes),
+        facts: readFacts(
+          load.members,
+          { label: `load ${load.name}`, title: 'a load case', rows: loadProperties },
+          notes,
+        ),
         origin: originOf(load),
       })),
     readings: node.members
@@ -53,7 +65,11 @@ function readPlace(node: ast.PlaceDeclaration, notes: ReadingNotes): Place | und
 
 export function readFluid(node: ast.Fluid, notes: ReadingNotes): FluidFill | undefined {
   if (node.grade === undefined) return undefined;
-  const facts = readFacts(node.members.filter(ast.isProperty), { label: 'the fluid', title: 'a fluid', rows: fluidProperties }, notes);
+  const facts = readFacts(
+    node.members.filter(ast.isProperty),
+    { label: 'the fluid', title: 'a fluid', rows: fluidProperties },
+    notes,
+  );
   const filled = facts.get('filled');
   return { grade: node.grade, filled: filled?.kind === 'date' ? filled.date : undefined, origin: originOf(node) };
 }

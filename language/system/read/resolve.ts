@@ -14,10 +14,17 @@ export interface Named {
   readonly imageOf: ReadonlyMap<string, string>;
 }
 
-export type Target = { readonly kind: 'part'; readonly part: Part } | { readonly kind: 'port'; readonly port: Port; readonly part: Part };
+export type Target =
+  | { readonly kind: 'part'; readonly part: Part }
+  | { readonly kind: 'port'; readonly port: Port; readonly part: Part };
 
 /** What the reference names; undefined, with a problem noted, where it names nothing. `mirrored` looks on the other side. */
-export function resolve(reference: ast.Reference, mirrored: boolean, named: Named, notes: ReadingNotes): Target | undefined {
+export function resolve(
+  reference: ast.Reference,
+  mirrored: boolean,
+  named: Named,
+  notes: ReadingNotes,
+): Target | undefined {
   const words = reference.segments.map((segment) => segment.$refText);
   const [first, ...rest] = words;
   if (first === undefined) return undefined;
@@ -30,14 +37,27 @@ export function resolve(reference: ast.Reference, mirrored: boolean, named: Name
   let target: Target = { kind: 'part', part: root };
   for (const [index, word] of rest.entries()) {
     if (target.kind === 'port') {
-      noteUnknown(reference, index + 1, `${target.part.label} ${target.port.name} is a port and holds nothing`, [], notes);
+      noteUnknown(
+        reference,
+        index + 1,
+        `${target.part.label} ${target.port.name} is a port and holds nothing`,
+        [],
+        notes,
+      );
       return undefined;
     }
-    const inside: Target | undefined = (mirrored ? step(target.part, otherSideName(word)) : undefined) ?? step(target.part, word);
+    const inside: Target | undefined =
+      (mirrored ? step(target.part, otherSideName(word)) : undefined) ?? step(target.part, word);
     if (inside === undefined) {
       const names = [...target.part.ports.map((port) => port.name), ...target.part.parts.map((part) => part.name)];
       const has = names.length > 0 ? `; it has ${names.join(', ')}` : '';
-      noteUnknown(reference, index + 1, `${target.part.label} has no port or sub-part called “${word}”${has}`, names, notes);
+      noteUnknown(
+        reference,
+        index + 1,
+        `${target.part.label} has no port or sub-part called “${word}”${has}`,
+        names,
+        notes,
+      );
       return undefined;
     }
     target = inside;
@@ -46,7 +66,12 @@ export function resolve(reference: ast.Reference, mirrored: boolean, named: Name
 }
 
 /** The port that a reference names, or the only port of the part that it names. */
-export function resolvePort(reference: ast.Reference, mirrored: boolean, named: Named, notes: ReadingNotes): Port | undefined {
+export function resolvePort(
+  reference: ast.Reference,
+  mirrored: boolean,
+  named: Named,
+  notes: ReadingNotes,
+): Port | undefined {
   const target = resolve(reference, mirrored, named, notes);
   if (target === undefined) return undefined;
   if (target.kind === 'port') return target.port;
@@ -65,7 +90,17 @@ export function resolvePort(reference: ast.Reference, mirrored: boolean, named: 
     mends: ports.slice(0, 4).map((port) => {
       const { $cstNode } = reference;
       const origin = originOfProperty(reference, 'segments', reference.segments.length - 1);
-      return { title: `Write ${shown(port)}`, edits: [{ uri: origin.uri, start: $cstNode?.offset ?? origin.start, end: $cstNode?.end ?? origin.end, text: shown(port) }] };
+      return {
+        title: `Write ${shown(port)}`,
+        edits: [
+          {
+            uri: origin.uri,
+            start: $cstNode?.offset ?? origin.start,
+            end: $cstNode?.end ?? origin.end,
+            text: shown(port),
+          },
+        ],
+      };
     }),
   });
   return undefined;
@@ -79,7 +114,10 @@ function step(part: Part, word: string): Target | undefined {
 }
 
 function portsWithin(part: Part): readonly Port[] {
-  return [...part.ports, ...part.parts.filter((inside) => inside.kind !== 'run' && inside.kind !== 'hose').flatMap(portsWithin)];
+  return [
+    ...part.ports,
+    ...part.parts.filter((inside) => inside.kind !== 'run' && inside.kind !== 'hose').flatMap(portsWithin),
+  ];
 }
 
 function imageOfRoot(name: string, named: Named): string {
@@ -89,7 +127,13 @@ function imageOfRoot(name: string, named: Named): string {
   return named.roots.has(other) ? other : name;
 }
 
-function noteUnknown(reference: ast.Reference, index: number, what: string, known: readonly string[], notes: ReadingNotes): void {
+function noteUnknown(
+  reference: ast.Reference,
+  index: number,
+  what: string,
+  known: readonly string[],
+  notes: ReadingNotes,
+): void {
   const origin = originOfProperty(reference, 'segments', index);
   const word = reference.segments[index]?.$refText ?? '';
   const close = nearest(word, known);

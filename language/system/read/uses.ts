@@ -25,7 +25,8 @@ const failureWords: Readonly<Record<UseFailure, (path: string) => string>> = {
   missing: (path) => `There is no file “${path}” beside this one; check the path.`,
   outside: (path) => `“${path}” lies outside the open folder; only files inside it are used.`,
   directory: (path) => `“${path}” is a folder; name a circuit file in it.`,
-  'not-relative': (path) => `“${path}” is not a relative path; write it from this file, for instance "stock.circuit" or "../stock.circuit".`,
+  'not-relative': (path) =>
+    `“${path}” is not a relative path; write it from this file, for instance "stock.circuit" or "../stock.circuit".`,
   itself: () => 'A file does not use itself; take this line out.',
   unreadable: (path) => `“${path}” cannot be read as a circuit file.`,
 };
@@ -42,7 +43,12 @@ export function sourcesOf(file: ast.File, uri: string, files: UsableFiles, notes
       if (use.path === undefined) continue;
       const found = files.find(nodeUri, use.path);
       if ('failure' in found) {
-        if (depth === 0) notes.problems.push({ code: 'use-failed', message: failureWords[found.failure](use.path), origin: originOfProperty(use, 'path') });
+        if (depth === 0)
+          notes.problems.push({
+            code: 'use-failed',
+            message: failureWords[found.failure](use.path),
+            origin: originOfProperty(use, 'path'),
+          });
         continue;
       }
       if (depth === 0) takeParts(use, found.file, used, notes);
@@ -73,10 +79,15 @@ function noteOwn(
   for (const node of file.declarations) {
     if (ast.isStock(node) && node.name !== undefined) {
       if (own.has(node.name)) {
-        notes.problems.push({ code: 'duplicate', message: `Two kinds of stock are called ${node.name}; give one another name.`, origin: originOfProperty(node, 'name') });
+        notes.problems.push({
+          code: 'duplicate',
+          message: `Two kinds of stock are called ${node.name}; give one another name.`,
+          origin: originOfProperty(node, 'name'),
+        });
       } else own.set(node.name, node);
     }
-    if ((ast.isPart(node) || ast.isMirror(node)) && node.name !== undefined && !parts.has(node.name)) parts.set(node.name, node);
+    if ((ast.isPart(node) || ast.isMirror(node)) && node.name !== undefined && !parts.has(node.name))
+      parts.set(node.name, node);
   }
   for (const [name, stock] of own) stocks.set(name, stock);
 }
@@ -87,7 +98,10 @@ function takeParts(use: ast.Use, file: ast.File, used: ast.Part[], notes: Readin
     const part = there.find((candidate) => candidate.name === reference.$refText);
     if (part) used.push(part);
     else {
-      const close = nearest(reference.$refText, there.map((candidate) => candidate.name).filter((name) => name !== undefined));
+      const close = nearest(
+        reference.$refText,
+        there.map((candidate) => candidate.name).filter((name) => name !== undefined),
+      );
       const origin = originOfProperty(use, 'parts', index);
       notes.problems.push({
         code: 'unknown-name',
