@@ -21,7 +21,7 @@ export function gridFor(value: number, precision: Precision): Grid {
   if ('decimals' in precision) return decimalGrid(precision.decimals);
   const size = Math.abs(value);
   const exponent = size === 0 ? 0 : Number(size.toExponential(precision.significant - 1).split('e')[1]);
-  return decimalGrid(Math.max(0, precision.significant - 1 - exponent));
+  return decimalGrid(Math.min(finestDecimals, Math.max(0, precision.significant - 1 - exponent)));
 }
 
 /** `n` thirty-seconds as a mixed number, reduced: 33/32 is `1 1/32`, 16/32 is `1/2`, 32/32 is `1`. */
@@ -42,12 +42,12 @@ function fractionGrid(denominator: number): Grid {
   };
 }
 
+/** A millionth of a millionth of a thousandth of any unit here is nothing: as small a step as there is. */
+const finestDecimals = 15;
+
 function decimalGrid(decimals: number): Grid {
   const perUnit = 10 ** decimals;
-  return {
-    perUnit,
-    spell: (steps) => spellPlain(decimals > 15 ? steps / perUnit : Number((steps / perUnit).toFixed(decimals))),
-  };
+  return { perUnit, spell: (steps) => spellPlain(Number((steps / perUnit).toFixed(decimals))) };
 }
 
 /** The shortest decimal of a finite number, with an exponent only where it would be very long. Never "-0". */

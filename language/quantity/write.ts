@@ -107,10 +107,9 @@ function countIn(value: number, like: WrittenUnit, precision: Precision | undefi
   const minor = minorOf(like);
   const unit = minor?.unit ?? like.unit;
   const units = fromSi(value, unit);
-  if (!Number.isFinite(units)) return undefined;
   const grid = gridFor(units, precision ?? suited(units, unit, like.style));
   const steps = units * grid.perUnit;
-  if (!Number.isFinite(steps)) return undefined;
+  if (!countable(steps)) return undefined;
   const word = minor?.word ?? like.word;
   const most = minor ? Math.round(like.unit.factor / unit.factor) : undefined;
   const spell =
@@ -132,6 +131,11 @@ function suited(units: number, unit: Unit, style: WrittenUnit['style']): Precisi
   return Math.abs(rounded - units) <= mostRoundingLoss * Math.abs(units)
     ? defaultPrecision.inches
     : defaultPrecision.other;
+}
+
+/** Beyond this the arithmetic of steps overflows, and nothing on a vehicle is anywhere near. */
+function countable(steps: number): boolean {
+  return Math.abs(steps) < 1e100;
 }
 
 /** Nearest whole number of steps, halves away from zero, so that a thing and its mirror image read alike. */
@@ -156,7 +160,7 @@ const noise = 1e-6;
 
 function withLimits(counted: Counted, low: number, high: number): string {
   const { units, perUnit, nearest: round, spell } = counted;
-  if (!Number.isFinite(low * perUnit) || !Number.isFinite(high * perUnit)) return notKnown;
+  if (!countable(low * perUnit) || !countable(high * perUnit)) return notKnown;
   const middle = round(units);
   const text = spell(middle);
   if (high - low <= 1e-9 * Math.abs(units)) return text;
