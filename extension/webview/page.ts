@@ -1,0 +1,182 @@
+/** Puts the page together and keeps its state: what is shown, selected and remembered. */
+import type { CircuitView } from '../../server/protocol.ts';
+import type { PagePicture, ToPage, Words } from '../preview/messages.ts';
+import { freshState, type PreviewState, readState } from '../preview/state.ts';
+import { elementOf } from './elements.ts';
+import { fill } from './fill.ts';
+import type { Host } from './host.ts';
+import { actOnKeys } from './keyboard.ts';
+import { createList } from './list.ts';
+import { createNotice } from './notice.ts';
+import { rasterise } from './raster.ts';
+import { createStage } from './stage.ts';
+import { createTools } from './tools.ts';
+import { partAt, partOf } from './touch.ts';
+import { createVoice } from './voice.ts';
+
+const zoomStep = 1.25;
+
+export function createPage(host: Host): (message: ToPage) => void {
+  const canvas = elementOf('canvas', HTMLElement);
+  const svg = elementOf('stage', SVGSVGElement);
+  let words: Words | undefined;
+  let state: PreviewState | undefined = readState(host.stored());
+  let picture: PagePicture | undefined;
+
+  const remember = (change: Partial<PreviewState>) => {
+    if (state === undefined) return;
+    state = { ...state, ...change };
+    host.store(state);
+  };
+  const forget = (...names: readonly ('view' | 'selected' | 'placement')[]) => {
+    if (state === undefined) return;
+    const kept = { ...state };
+    for (const name of names) delete kept[name];
+    state = kept;
+    host.store(state);
+  };
+
+  const stage = createStage({ svg, onLook: (view) => (view === undefined ? forget('view') : remember({ view })) });
+  const fit = () => {
+    stage.look(undefined);
+    forget('view');
+  };
+  const open = (id: string) => {
+    select(id);
+    host.post({ type: 'open', id });
+  };
+  const select = (id: string | undefined) => {
+    if (id === undefined) forget('selected');
+    else remember({ selected: id });
+    markSelected();
+  };
+  const markSelected = () => {
+    const selected = state?.selected;
+    for (const marked of svg.querySelectorAll('.selected')) marked.classList.remove('selected');
+    if (selected !== undefined) stage.partElement(selected)?.classList.add('selected');
+    list.select(selected);
+  };
+  const point = (id: string) => {
+    select(id);
+    const element = stage.partElement(id);
+    if (element !== undefined) stage.bringIntoSight(element);
+  };
+  const setList = (list: PreviewState['list']) => {
+    remember({ list });
+    elementOf('list', HTMLElement).hidden = list === 'closed';
+    tools.setList(list);
+  };
+
+  const list = createList(elementOf('list-items', HTMLElement), { open, point });
+  const notice = createNotice(
+    {
+      box: elementOf('notice', HTMLElement),
+      text: elementOf('notice-text', HTMLElement),
+      go: elementOf('notice-go', HTMLElement),
+    },
+    () => host.post({ type: 'openBroken' }),
+  );
+  const voice = createVoice(elementOf('live', HTMLElement));
+  const tools = createTools(elementOf('tools', HTMLElement), {
+    zoomIn: () => stage.zoomBy(zoomStep),
+    zoomOut: () => stage.zoomBy(1 / zoomStep),
+    fit,
+    fullSize: stage.fullSize,
+    circuit: (circuit: CircuitView) => host.post({ type: 'circuit', circuit }),
+    list: () => setList(state?.list === 'open' ? 'closed' : 'open'),
+    saveSvg: () => host.post({ type: 'save', format: 'svg' }),
+    savePng: () => host.post({ type: 'save', format: 'png' }),
+  });
+  actOnKeys(canvas, {
+    zoomIn: () => stage.zoomBy(zoomStep),
+    zoomOut: () => stage.zoomBy(1 / zoomStep),
+    fullSize: stage.fullSize,
+    fit,
+    pan: stage.panBy,
+    open,
+    toEditor: () => host.post({ type: 'focusEditor' }),
+    joinedTo: (id) => picture?.parts.find((part) => part.id === id)?.joined ?? [],
+    elementOf: stage.partElement,
+  });
+  svg.addEventListener('click', ({ clientX, clientY }) => {
+    const id = partAt(clientX, clientY);
+    if (id !== undefined) open(id);
+  });
+  canvas.addEventListener('focusin', ({ target }) => {
+    const id = target instanceof Element && target.matches(':focus-visible') ? partOf(target) : undefined;
+    if (id !== undefined) point(id);
+  });
+
+  const start = (message: Extract<ToPage, { type: 'start' }>) => {
+    words = message.words;
+    const same = state?.uri === message.uri;
+    state =
+      same && state !== undefined ? { ...state, circuit: message.circuit } : freshState(message.uri, message.circuit);
+    host.store(state);
+    tools.setWords(words);
+    setList(state.list);
+    elementOf('list-title', HTMLElement).textContent = words.list;
+    elementOf('keys', HTMLElement).textContent = words.keys;
+    stage.look(state.view);
+    if (picture?.uri !== message.uri) showNothing(words.waiting);
+  };
+  const showNothing = (text: string) => {
+    picture = undefined;
+    stage.clear();
+    list.show([], words);
+    canvas.setAttribute('aria-label', words?.canvas ?? '');
+    tools.setCircuits([], state?.circuit ?? 'planned');
+    notice.show({ text });
+    document.body.dataset['picture'] = 'none';
+  };
+  const show = (next: PagePicture) => {
+    if (!stage.show(next.svg)) return;
+    picture = next;
+    remember({ circuit: next.circuit, placement: next.placement });
+    const shown = words?.[next.circuit] ?? '';
+    canvas.setAttribute('aria-label', `${next.title}, ${shown}. ${next.description}`);
+    list.show(next.parts, words);
+    tools.setCircuits(next.views, next.circuit);
+    markSelected();
+    const { broken } = next;
+    notice.show(
+      broken &&
+        words && { text: fill(words.brokenPartly, broken.line, broken.message), go: fill(words.goToLine, broken.line) },
+    );
+    document.body.dataset['picture'] = broken === undefined ? 'current' : 'old';
+    const { errors, warnings, toMeasure } = next.tally;
+    voice.sayLater(fill(words?.summary ?? '', errors, warnings, toMeasure));
+  };
+  const keepOld = (text: string, line?: number) => {
+    const go = line === undefined || words === undefined ? {} : { go: fill(words.goToLine, line) };
+    notice.show({ text, ...go });
+    document.body.dataset['picture'] = stage.isEmpty() ? 'none' : 'old';
+    voice.hush();
+  };
+
+  return (message) => {
+    switch (message.type) {
+      case 'start':
+        return start(message);
+      case 'picture':
+        return show(message.picture);
+      case 'broken': {
+        const sentence = stage.isEmpty() ? words?.brokenWithout : words?.brokenWithPicture;
+        return keepOld(fill(sentence ?? '', message.line, message.message), message.line);
+      }
+      case 'trouble':
+        return keepOld(message.message);
+      case 'nothing':
+        return showNothing(message.message);
+      case 'highlight':
+        return message.id === undefined ? select(undefined) : point(message.id);
+      case 'rasterise': {
+        const { job } = message;
+        rasterise(message.svg, message.scale).then(
+          (png) => host.post({ type: 'raster', job, png }),
+          (error) => host.post({ type: 'rasterFailed', job, message: String(error) }),
+        );
+      }
+    }
+  };
+}

@@ -1,0 +1,12 @@
+/** The end-to-end tests: real editor, real browser, the packaged extension; one file after the other. */
+import { defineConfig } from 'vitest/config';
+
+export default defineConfig({
+  test: {
+    include: ['tests/end-to-end/**/*.test.ts'],
+    globalSetup: ['tests/end-to-end/setup.ts'],
+    fileParallelism: false,
+    testTimeout: 90_000,
+    hookTimeout: 120_000,
+  },
+});
