@@ -5,45 +5,36 @@
  */
 
 import { si } from '../quantity/dimension.ts';
-import { type Estimate, exactly, isKnown, mapEstimate, combineEstimates, sumEstimates } from '../quantity/estimate.ts';
-import { arcOf, bendShare, hairpin, setbackOf } from './bend.ts';
+import { type Estimate, exactly, isKnown, scaleEstimate, sumEstimates } from '../quantity/estimate.ts';
+import { arcOf, bendShare, setbackOf } from './bend.ts';
 import type { RouteItem } from './route-items.ts';
-import { readPoints } from './route-points.ts';
+import { type LaidBend, type LaidCoil, layOut, type RouteMissing, type Span } from './route-layout.ts';
 import type { RouteProblem } from './route-problem.ts';
 
+export type { EstimatedPoint, RouteItem } from './route-items.ts';
+export type { RouteMissing } from './route-layout.ts';
+
 type Length = Estimate<'length'> | undefined;
-type Angle = Estimate<'angle'> | undefined;
 
 export interface DevelopedBend {
   /** The route's item that made it: a bend, or the point at its corner. */
   readonly item: number;
   /** Along the centre line from the first flare face to where the bend begins. */
   readonly start: Length;
-  readonly angle: Angle;
+  readonly angle: Estimate<'angle'> | undefined;
   readonly radius: Length;
   readonly radiusFrom: 'route' | 'default' | 'nowhere';
   /** Roll of the bend's plane from that of the bend before; zero for the first. */
-  readonly rotation: Angle;
+  readonly rotation: Estimate<'angle'> | undefined;
   readonly arc: Length;
 }
 
-export interface DevelopedCoil {
-  readonly item: number;
-  readonly length: Length;
-}
-
-/** What has to be known before a length can be given. */
-export interface RouteMissing {
-  readonly item: number;
-  readonly what: 'length' | 'angle' | 'radius' | 'turns' | 'diameter' | 'place';
-}
-
 export interface Development {
-  /** One more than there are bends; tangent to tangent, without coils. */
+  /** One more than there are bends; from tangent to tangent, without coils. */
   readonly straights: readonly Length[];
   readonly bends: readonly DevelopedBend[];
-  readonly coils: readonly DevelopedCoil[];
-  /** Flare face to flare face; undefined while something is missing or wrong. */
+  readonly coils: readonly LaidCoil[];
+  /** Flare face to flare face; undefined while something is missing or cannot be. */
   readonly centrelineLength: Length;
   readonly missing: readonly RouteMissing[];
   readonly problems: readonly RouteProblem[];
@@ -54,35 +45,65 @@ export interface DevelopOptions {
   readonly bendRadius?: Estimate<'length'> | undefined;
 }
 
-/** Develops a route; never throws. Whatever is not known or cannot be is left undefined and named. */
-export function developRoute(items: readonly RouteItem[], options: DevelopOptions = {}): Development {
-  const read = readItems(items);
-  const bendRadius = options.bendRadius && isKnown(options.bendRadius) ? options.bendRadius : undefined;
-  const layout = layOut(read.items, bendRadius);
-  const problems = [...read.problems, ...layout.problems];
-  const missing = [...read.missing, ...layout.missing].sort((a, b) => a.item - b.item);
-  const spanned = layout.spans.length > 0 && read.usable;
-  if (!spanned) return { straights: [], bends: [], coils: [], centrelineLength: undefined, missing, problems };
+const zero = exactly(si('length', 0));
 
-  const bends: DevelopedBend[] = [];
+/** Develops a route, in m and rad. Never throws: what is not known or cannot be is left undefined and named. */
+export function developRoute(items: readonly RouteItem[], options: DevelopOptions = {}): Development {
+  const { spans, bends, missing, problems } = layOut(items, options.bendRadius);
+  const overlaps: RouteProblem[] = [];
   const straights: Length[] = [];
-  let reached: Length = exactly(si('length', 0));
-  for (const [index, span] of layout.spans.entries()) {
-    const [before, after] = [layout.bends[index - 1], layout.bends[index]];
-    const straight = straightOf(span, before, after, problems);
+  const developed: DevelopedBend[] = [];
+  let reached: Length = spans.length > 0 ? zero : undefined;
+
+  for (const [index, span] of spans.entries()) {
+    const bend = bends[index];
+    const straight = straightOf(span, bends[index - 1], bend, overlaps);
     straights.push(straight);
-    // An overlap spoils all that lies beyond it.
-    reached = straight === undefined ? undefined : sum([reached, span.length, ...span.coils.map((coil) => coil.length)]);
-    if (after === undefined) continue;
-    const next = layout.spans[index + 1];
-    const legs = cornerLegs(span, next);
-    const { angle, radius } = legs > 0 ? withoutHairpin(after, problems) : after;
-    const ready = angle !== undefined && radius !== undefined;
-    const arc = ready ? arcOf(radius, angle) : undefined;
-    const start = sum([reached, span.toCorner ? (ready ? less(setbackOf(radius, angle)) : undefined) : nothing]);
-    bends.push({ ...after, start, arc });
-    reached = sum([reached, ready ? bendShare(radius, angle, legs) : undefined]);
+    const spanLength = straight === undefined ? undefined : span.length;
+    reached = sum([reached, spanLength, ...span.coils.map(({ length }) => length)]);
+    if (bend === undefined) continue;
+    const start = span.toCorner ? sum([reached, back(bend)]) : reached;
+    const { cornerLegs, ...shape } = bend;
+    const { angle, radius } = bend;
+    const known = angle !== undefined && radius !== undefined;
+    developed.push({ ...shape, start, arc: known ? arcOf(radius, angle) : undefined });
+    reached = sum([reached, known ? bendShare(radius, angle, cornerLegs) : undefined]);
   }
-  const coils = layout.spans.flatMap((span) => span.coils);
-  return { straights, bends, coils, centrelineLength: reached, missing, problems: inOrder(problems) };
+  return {
+    straights,
+    bends: developed,
+    coils: spans.flatMap(({ coils }) => coils),
+    centrelineLength: reached,
+    missing: [...missing].sort((a, b) => a.item - b.item),
+    problems: [...problems, ...overlaps].sort((a, b) => a.item - b.item),
+  };
+}
+
+/** A corner length loses a setback to each bend beside it; when they want more than there is, nothing is left. */
+function straightOf(
+  span: Span,
+  before: LaidBend | undefined,
+  after: LaidBend | undefined,
+  overlaps: RouteProblem[],
+): Length {
+  if (!span.toCorner) return span.length;
+  const beside = [before, after].flatMap((bend) => (bend ? [back(bend)] : []));
+  const left = sum([span.length, ...beside]);
+  if (left === undefined || span.length === undefined) return undefined;
+  if (left.value >= -1e-9) return left;
+  const { value: available } = span.length;
+  overlaps.push({ kind: 'bends-overlap', item: span.item, available, needed: si('length', available - left.value) });
+  return undefined;
+}
+
+/** The setback of a bend, taken away. */
+function back({ radius, angle }: LaidBend): Length {
+  return radius !== undefined && angle !== undefined ? scaleEstimate(setbackOf(radius, angle), -1) : undefined;
+}
+
+/** Undefined as soon as one of them is not known. */
+function sum(lengths: readonly Length[]): Length {
+  const known = lengths.flatMap((length) => length ?? []);
+  const total = sumEstimates('length', known);
+  return known.length === lengths.length && isKnown(total) ? total : undefined;
 }

@@ -5,11 +5,7 @@ import type { Estimate } from '../quantity/estimate.ts';
 type Maybe<T> = T | undefined;
 
 /** In the axes of ISO 8855: x forward, y to the left, z up. */
-export type EstimatedPoint = readonly [
-  Maybe<Estimate<'length'>>,
-  Maybe<Estimate<'length'>>,
-  Maybe<Estimate<'length'>>,
-];
+export type EstimatedPoint = readonly [Maybe<Estimate<'length'>>, Maybe<Estimate<'length'>>, Maybe<Estimate<'length'>>];
 
 /**
  * `straight` runs from tangent to tangent, `corner` is a tape's reading from corner to corner (or end to corner).

@@ -54,7 +54,8 @@ export function readPoints(points: readonly PointItem[]): PointsRead {
         [lastNormal, bentBefore] = [undefined, true];
       } else {
         const normal = normalOf(before, leg);
-        if (bentBefore) items.push({ item: { kind: 'turn', angle: turnOf(lastNormal, normal, before) }, from: leg.from });
+        if (bentBefore)
+          items.push({ item: { kind: 'turn', angle: turnOf(lastNormal, normal, before) }, from: leg.from });
         items.push({ item: { kind: 'bend', angle, radius }, from: leg.from });
         [lastNormal, bentBefore] = [normal, true];
       }
@@ -88,13 +89,14 @@ function legsBetween(points: readonly PointItem[], problems: RouteProblem[]): re
 function legOf(start: EstimatedPoint, end: EstimatedPoint, from: number, to: number): Leg {
   const differences = start.flatMap((a, axis) => {
     const b = end[axis];
-    return a !== undefined && b !== undefined && isKnown(a) && isKnown(b) ? [differenceOf('length', b, a)] : [];
+    return a !== undefined && b !== undefined && isKnown(a) && isKnown(b) ? [differenceOf(b, a)] : [];
   });
   const [dx, dy, dz] = differences;
   if (dx === undefined || dy === undefined || dz === undefined) return { from, to, length: undefined, aim: undefined };
   const direction: Vector = [dx.value, dy.value, dz.value];
   const farthest = (d: Estimate<'length'>) => Math.max(Math.abs(d.low), Math.abs(d.high));
-  const nearest = (d: Estimate<'length'>) => (d.low <= 0 && d.high >= 0 ? 0 : Math.min(Math.abs(d.low), Math.abs(d.high)));
+  const nearest = (d: Estimate<'length'>) =>
+    d.low <= 0 && d.high >= 0 ? 0 : Math.min(Math.abs(d.low), Math.abs(d.high));
   const slack = (d: Estimate<'length'>) => Math.max(d.value - d.low, d.high - d.value);
   const spread = norm([slack(dx), slack(dy), slack(dz)]);
   const length = {
