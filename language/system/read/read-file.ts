@@ -104,16 +104,8 @@ function withoutRecords(draft: Draft): Draft {
 }
 
 function partsOf(drafts: readonly Draft[], vehicle: Vehicle | undefined, notes: ReadingNotes): readonly Part[] {
-  const places = new Set(vehicle?.places.map((place) => place.name));
-  const around = {
-    parent: undefined,
-    parentLabel: undefined,
-    parentPath: [],
-    presence: 'kept',
-    place: undefined,
-    within: 'file',
-    hasPlace: (name: string) => places.has(name),
-  } as const;
+  const places: ReadonlySet<string> = new Set(vehicle?.places.map((place) => place.name));
+  const around = { whole: undefined, within: 'file', presence: 'kept', place: undefined, places } as const;
   return drafts.map((draft) => readPart(draft, around, notes)).filter((part) => part !== undefined);
 }
 

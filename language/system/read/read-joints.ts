@@ -7,8 +7,8 @@ import { type Draft, nameOf } from './draft.ts';
 import { endSlots } from './end-slots.ts';
 import { originOf } from './origins.ts';
 import type { ReadingNotes } from './problem-list.ts';
-import { statementsOf } from './read-part.ts';
 import { type Named, resolve, resolvePort } from './resolve.ts';
+import { statementsOf } from './statements.ts';
 
 export interface Joined {
   readonly joints: readonly Joint[];

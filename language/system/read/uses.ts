@@ -1,5 +1,6 @@
 /** What a file may build on: its own stock and parts, and what other files lend it. */
 import * as ast from '../../grammar/generated/ast.ts';
+import { kindRow } from '../kinds/index.ts';
 import { nearest } from '../nearest.ts';
 import type { DraftSources } from './draft.ts';
 import { originOfProperty } from './origins.ts';
@@ -115,6 +116,7 @@ function takeParts(use: ast.Use, file: ast.File, used: ast.Part[], notes: Readin
 
 function noteUnknownStock(file: ast.File, stocks: ReadonlyMap<string, ast.Stock>, notes: ReadingNotes): void {
   const visit = (node: ast.Part): void => {
+    noteOtherKind(node, stocks, notes);
     if (node.stock && !stocks.has(node.stock.$refText)) {
       const close = nearest(node.stock.$refText, stocks.keys());
       const origin = originOfProperty(node, 'stock');
@@ -128,4 +130,18 @@ function noteUnknownStock(file: ast.File, stocks: ReadonlyMap<string, ast.Stock>
     node.members.filter(ast.isPart).forEach(visit);
   };
   file.declarations.filter(ast.isPart).forEach(visit);
+}
+
+/** Stock of one kind makes no part of another. */
+function noteOtherKind(node: ast.Part, stocks: ReadonlyMap<string, ast.Stock>, notes: ReadingNotes): void {
+  const stock = node.stock && stocks.get(node.stock.$refText);
+  if (stock === undefined || node.kind === undefined) return;
+  const kind = stock.kind ?? 'run';
+  if (kind === node.kind) return;
+  notes.problems.push({
+    code: 'misplaced',
+    message: `${stock.name} is stock for ${kindRow(kind).title}; it makes no ${node.kind}.`,
+    origin: originOfProperty(node, 'stock'),
+    related: [{ message: 'the stock', origin: originOfProperty(stock, 'name') }],
+  });
 }
