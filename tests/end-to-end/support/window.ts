@@ -1,0 +1,91 @@
+/** A window of the editor in a real browser, and what a person does in it. */
+import { type Browser, type BrowserContext, chromium, type FrameLocator, type Locator, type Page } from 'playwright-core';
+
+export interface WindowOptions {
+  readonly chromium: string;
+  /** Where the editor server is. */
+  readonly address: string;
+  /** The folder to open. */
+  readonly folder: string;
+}
+
+export interface EditorWindow {
+  readonly page: Page;
+  /** Addresses outside the machine that something asked for; must stay empty. */
+  readonly outsideRequests: readonly string[];
+  readonly openFile: (name: string) => Promise<void>;
+  /** Runs a command by its title, as shown in the command palette. */
+  readonly command: (title: string) => Promise<void>;
+  readonly goTo: (line: number, column?: number) => Promise<void>;
+  /** The line that the cursor is on, from 1. */
+  readonly cursorLine: () => Promise<number>;
+  readonly problems: () => Locator;
+  readonly preview: () => FrameLocator;
+  readonly close: () => Promise<void>;
+}
+
+const flags = [
+  '--no-sandbox',
+  '--disable-gpu',
+  '--disable-quic',
+  '--no-first-run',
+  '--disable-background-networking',
+  '--disable-component-update',
+  '--disable-sync',
+];
+
+export async function openBrowser(executablePath: string): Promise<Browser> {
+  return chromium.launch({ executablePath, headless: true, args: flags });
+}
+
+export async function openWindow(browser: Browser, options: Omit<WindowOptions, 'chromium'>): Promise<EditorWindow> {
+  const context = await browser.newContext({ viewport: { width: 1400, height: 860 }, reducedMotion: 'reduce' });
+  const outsideRequests = watchRequests(context);
+  const page = await context.newPage();
+  await page.goto(`${options.address}/?folder=${encodeURIComponent(options.folder)}`);
+  await page.locator('.monaco-workbench .part.editor').waitFor({ timeout: 60_000 });
+  return { ...actions(page), page, outsideRequests, close: () => context.close() };
+}
+
+function watchRequests(context: BrowserContext): string[] {
+  const outside: string[] = [];
+  context.on('request', (request) => {
+    const { protocol, hostname } = new URL(request.url());
+    const inside = hostname === '127.0.0.1' || hostname === 'localhost' || hostname.endsWith('.localhost');
+    if (/^(https?|wss?):$/.test(protocol) && !inside) outside.push(request.url());
+  });
+  return outside;
+}
+
+function actions(page: Page) {
+  const palette = page.locator('.quick-input-widget input.input');
+  const command = async (title: string) => {
+    await page.keyboard.press('F1');
+    await palette.waitFor();
+    await palette.fill(`>${title}`);
+    const row = page.locator('.quick-input-list .monaco-list-row').filter({ hasText: title }).first();
+    await row.waitFor();
+    await row.click();
+  };
+  return {
+    command,
+    openFile: async (name: string) => {
+      const row = page.locator(`.explorer-viewlet .monaco-list-row[aria-label^="${name}"]`);
+      await row.dblclick();
+      await page.locator(`.tab[data-resource-name="${name}"].active`).waitFor();
+    },
+    goTo: async (line: number, column = 1) => {
+      await page.keyboard.press('Control+G');
+      await palette.waitFor();
+      await palette.fill(`:${line}:${column}`);
+      await page.keyboard.press('Enter');
+      await palette.waitFor({ state: 'hidden' });
+    },
+    cursorLine: async () => {
+      const text = await page.locator('#status\\.editor\\.selection').innerText();
+      return Number(/Ln (\d+)/.exec(text)?.[1]);
+    },
+    problems: () => page.locator('.markers-panel .monaco-list-row'),
+    preview: () => page.frameLocator('iframe.webview.ready').frameLocator('iframe#active-frame'),
+  };
+}
