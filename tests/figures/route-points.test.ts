@@ -1,5 +1,5 @@
 import fc from 'fast-check';
-import { identity, type Matrix, matrix, multiply, rotationMatrix } from 'mathjs';
+import { type Matrix, matrix, multiply, rotationMatrix } from 'mathjs';
 import { describe, expect, it } from 'vitest';
 import { developRoute, type RouteItem } from '../../language/figures/route-geometry.ts';
 import { type BentRoute, pointsOfRoute, type RoutePoint } from '../../language/figures/route-points.ts';
@@ -41,10 +41,10 @@ function endByMatrices(route: BentRoute): { readonly point: number[]; readonly d
     ]);
   const turned = (angle: number, axis: readonly number[]) => {
     const rotation = rotationMatrix(angle, matrix([...axis]));
-    const rows = rotation.toArray();
-    return matrix([...rows.map((row) => [...row, 0]), [0, 0, 0, 1]]);
+    const rows = [0, 1, 2].map((row) => [...[0, 1, 2].map((column) => Number(rotation.get([row, column]))), 0]);
+    return matrix([...rows, [0, 0, 0, 1]]);
   };
-  let frame = identity(4);
+  let frame = shifted(0, 0, 0);
   const go = (step: Matrix) => {
     frame = multiply(frame, step);
   };
