@@ -1,7 +1,7 @@
-/** Lexes units by their place (right after a number) and lets every word be a name. */
+/** Lexes numbers as quantities read them and units by their place (right after a number), and lets every word be a name. */
 import type { Grammar, TokenBuilderOptions } from 'langium';
 import { DefaultTokenBuilder } from 'langium';
-import { unitWords } from '../quantity/index.ts';
+import { numberPattern, unitWords } from '../quantity/index.ts';
 
 type Tokens = ReturnType<DefaultTokenBuilder['buildTokens']>;
 type Token = Extract<Tokens, unknown[]>[number];
@@ -20,8 +20,11 @@ export class CircuitTokenBuilder extends DefaultTokenBuilder {
       if (token === id || (typeof token.PATTERN === 'string' && wordLike.test(token.PATTERN)))
         token.CATEGORIES = [name];
     }
+    tokenNamed(built, 'NUMBER').PATTERN = numberPattern;
     makeUnitToken(unit);
-    return [unit, ...built.filter((token) => token !== unit)];
+    // The point comes last, so that `.028` is a number.
+    const point = tokenNamed(built, '.');
+    return [unit, ...built.filter((token) => token !== unit && token !== point), point];
   }
 }
 
