@@ -117,7 +117,8 @@ export interface PicturePart {
 }
 
 export interface PictureFinding {
-  readonly severity: 'error' | 'warning' | 'information';
+  /** A question is something to measure or to look at. */
+  readonly severity: 'error' | 'warning' | 'information' | 'question';
   readonly message: string;
 }
 
