@@ -156,7 +156,6 @@ export type LinewrightKeywordNames =
     | "single"
     | "single-37"
     | "single-45"
-    | "sliding"
     | "sprung"
     | "stainless"
     | "steel"
@@ -1015,10 +1014,10 @@ export function isValue(item: unknown): item is Value {
     return reflection.isInstance(item, Value.$type);
 }
 
-export type Variant = 'fixed' | 'single' | 'sliding' | 'tandem';
+export type Variant = 'single' | 'tandem';
 
 export function isVariant(item: unknown): item is Variant {
-    return item === 'single' || item === 'tandem' || item === 'fixed' || item === 'sliding';
+    return item === 'single' || item === 'tandem';
 }
 
 export interface Vehicle extends langium.AstNode {

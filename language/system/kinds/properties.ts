@@ -151,6 +151,11 @@ export const cupGap = measure(
   '14 mm',
 );
 export const pistons = measure('pistons', 'number', 'pistons, counted on one side of the disc', '2');
+export const mounting = word(
+  'mounting',
+  ['fixed', 'sliding'],
+  'fixed to the upright with pistons on both sides, or sliding with pistons on one',
+);
 export const area = measure('area', 'area', 'area of the piston', '4 cm²');
 export const pitch = measure('star-pitch', 'length', 'advance of the adjuster for one notch', '0.05 mm');
 export const hole = measure('hole', 'length', 'least hole inside', '3 mm');

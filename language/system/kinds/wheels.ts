@@ -51,8 +51,8 @@ export const wheels: readonly KindRow[] = [
     title: 'a caliper',
     about: 'Presses the pads on the disc. Pistons are counted on one side of the disc.',
     within: ['disc-brake'],
-    variants: ['fixed', 'sliding'],
     properties: [
+      p.mounting,
       p.bore,
       p.secondBore,
       p.pistons,
