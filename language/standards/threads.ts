@@ -18,9 +18,7 @@ export type ThreadReading =
 export function readThread(text: string): ThreadReading {
   if (text.length > 40) return { problem: 'This is too long for the name of a thread; write it like 3/8-24 or M10x1.' };
   const key = keyOf(text);
-  const known = threads.find((thread) =>
-    [thread.name, ...thread.spellings].some((spelling) => keyOf(spelling) === key),
-  );
+  const known = byKey.get(key);
   if (known) return { thread: known };
   return (
     readMetric(key) ??
@@ -60,6 +58,10 @@ function keyOf(text: string): string {
     .replace(/TPI/, '')
     .replace(/-(6[A-Z]{1,2}|[123][AB])$/, '');
 }
+
+const byKey: ReadonlyMap<string, Thread> = new Map(
+  threads.flatMap((thread) => [thread.name, ...thread.spellings].map((spelling) => [keyOf(spelling), thread] as const)),
+);
 
 function readMetric(key: string): ThreadReading | undefined {
   const [, diameterText, pitchText] = /^M(\d+(?:\.\d+)?)(?:[X-](\d+(?:\.\d+)?))?$/.exec(key) ?? [];
