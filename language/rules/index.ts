@@ -1,0 +1,83 @@
+/** Every rule, and the judgement of a file by them in one of its states. */
+import { figuresOf } from '../figures/index.ts';
+import type { State } from '../system/presence.ts';
+import type { FileReading } from '../system/system.ts';
+import { notAcceptable, type Silenced, speaksOf } from './accepts.ts';
+import { badDate } from './bad-date.ts';
+import { badThread } from './bad-thread.ts';
+import { duplicate } from './duplicate.ts';
+import { misplaced } from './misplaced.ts';
+import { missing } from './missing.ts';
+import { quantity } from './quantity.ts';
+import type { Finding, Rule, RuleContext, Severity } from './rule.ts';
+import { unknownName } from './unknown-name.ts';
+import { unknownWord } from './unknown-word.ts';
+import { useFailed } from './use-failed.ts';
+
+export { type AcceptPlace, acceptMend, notAcceptable, type Silenced, speaksOf } from './accepts.ts';
+export type { Example, Finding, Remark, Rule, RuleContext, Severity } from './rule.ts';
+
+/** In the order in which they are listed to a reader: the text, the joints, the circuit. */
+export const rules: readonly Rule[] = [
+  // the text
+  quantity,
+  unknownName,
+  unknownWord,
+  misplaced,
+  missing,
+  duplicate,
+  badThread,
+  badDate,
+  useFailed,
+  // the joints
+  // the circuit
+];
+
+export interface Judgement {
+  /** By file, place, severity. */
+  readonly findings: readonly Finding[];
+  /** What the file itself answers with `accept`. */
+  readonly silenced: readonly Silenced[];
+}
+
+const byCode: ReadonlyMap<string, Rule> = new Map(rules.map((rule) => [rule.code, rule]));
+
+/** The rule with this code. */
+export function ruleOf(code: string): Rule | undefined {
+  return byCode.get(code);
+}
+
+/** What the rules find in the file as found or as planned, less what it accepts. */
+export function judge(reading: FileReading, state: State): Judgement {
+  const system = reading[state];
+  const findings: Finding[] = [];
+  const silenced: Silenced[] = [];
+  for (const finding of everyFinding({ reading, system, figures: figuresOf(system) })) {
+    const accept = system.accepts.find((each) => speaksOf(each, finding));
+    if (accept === undefined) findings.push(finding);
+    else if (ruleOf(finding.code)?.acceptable === true) silenced.push({ finding, accept });
+    else findings.push({ ...finding, message: `${finding.message} ${notAcceptable}` });
+  }
+  return { findings: findings.sort(byPlace), silenced };
+}
+
+/** What the rules find, accepted or not, in the order of the rules. */
+function everyFinding(context: RuleContext): readonly Finding[] {
+  return rules.flatMap((rule) =>
+    rule.check(context).map((remark) => ({ code: rule.code, severity: rule.severity, ...remark })),
+  );
+}
+
+const worstFirst: Readonly<Record<Severity, number>> = { error: 0, warning: 1, question: 2, information: 3 };
+
+function byPlace(a: Finding, b: Finding): number {
+  return (
+    compare(a.origin.uri, b.origin.uri) ||
+    a.origin.start - b.origin.start ||
+    worstFirst[a.severity] - worstFirst[b.severity] ||
+    compare(a.code, b.code) ||
+    compare(a.message, b.message)
+  );
+}
+
+const compare = (a: string, b: string): number => (a < b ? -1 : a > b ? 1 : 0);
