@@ -1,6 +1,7 @@
 // Makes dist/: what the extension, the server and the command run from. `--production` leaves out source maps.
 import { existsSync } from 'node:fs';
-import { rm } from 'node:fs/promises';
+import { mkdir, rm, writeFile } from 'node:fs/promises';
+import { fileURLToPath } from 'node:url';
 import { build } from 'esbuild';
 
 const production = process.argv.includes('--production');
@@ -10,7 +11,6 @@ const shared = {
   outdir: 'dist',
   target: 'es2022',
   minify: true,
-  keepNames: true,
   sourcemap: production ? false : 'linked',
   legalComments: 'none',
   logLevel: 'warning',
@@ -40,8 +40,29 @@ function present(entries) {
   return Object.fromEntries(Object.entries(entries).filter(([, file]) => existsSync(file)));
 }
 
+/** The picture's own style rules and tones, for the preview's page to start from. */
+async function writePictureStyles() {
+  const contents = `
+    export { themeDeclarations, windowStyles } from './language/schematic/svg/styles.ts';
+    export { themes } from './language/schematic/themes.ts';`;
+  const stdin = { contents, resolveDir: fileURLToPath(new URL('.', import.meta.url)), loader: 'ts' };
+  const { outputFiles } = await build({ stdin, bundle: true, write: false, format: 'esm', logLevel: 'warning' });
+  const code = Buffer.from(outputFiles[0].contents).toString('base64');
+  const { themeDeclarations, themes, windowStyles } = await import(`data:text/javascript;base64,${code}`);
+  const kinds = [
+    ['vscode-light', themes.light],
+    ['vscode-dark', themes.dark],
+    ['vscode-high-contrast', themes['high-contrast']],
+    ['vscode-high-contrast-light', themes.light],
+  ];
+  const tones = kinds.map(([kind, theme]) => `[data-vscode-theme-kind="${kind}"] {\n${themeDeclarations(theme)}\n}`);
+  await writeFile('dist/picture.css', `${[windowStyles, ...tones].join('\n')}\n`);
+}
+
 await rm('dist', { recursive: true, force: true });
+await mkdir('dist');
 await Promise.all([
+  writePictureStyles(),
   build({ ...node, inject: [], external: ['vscode'], entryPoints: { extension: 'extension/main.ts' } }),
   build({
     ...browser,
