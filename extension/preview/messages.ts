@@ -64,4 +64,5 @@ export interface Words {
   readonly error: string;
   readonly warning: string;
   readonly information: string;
+  readonly question: string;
 }

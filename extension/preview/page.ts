@@ -1,9 +1,12 @@
 /** The preview's page: a frame without a word or a style of its own, under a policy that lets nothing else in. */
 export interface PageParts {
+  /** The language of the page's words, as a BCP 47 tag. */
+  readonly language: string;
   readonly nonce: string;
   readonly cspSource: string;
   readonly script: string;
-  readonly style: string;
+  /** The picture's rules first, then the page's own. */
+  readonly styles: readonly string[];
 }
 
 export function policy(parts: Pick<PageParts, 'nonce' | 'cspSource'>): string {
@@ -19,12 +22,12 @@ export function policy(parts: Pick<PageParts, 'nonce' | 'cspSource'>): string {
 
 export function pageHtml(parts: PageParts): string {
   return `<!DOCTYPE html>
-<html>
+<html lang="${parts.language}">
 <head>
 <meta charset="utf-8">
 <meta http-equiv="Content-Security-Policy" content="${policy(parts)}">
 <meta name="viewport" content="width=device-width, initial-scale=1">
-<link rel="stylesheet" href="${parts.style}">
+${parts.styles.map((style) => `<link rel="stylesheet" href="${style}">`).join('\n')}
 <title>Linewright</title>
 </head>
 <body>

@@ -1,6 +1,7 @@
 /** One preview panel: shows the pictures of its document in its page and does what is asked there. */
 import {
   type Disposable,
+  env,
   l10n,
   type Selection,
   type TextDocument,
@@ -55,7 +56,7 @@ export function createPanel(context: PanelContext, host: WebviewPanel, first: Pi
   const turnTo = async (subject: PictureSubject) => {
     host.title = titleOf(subject.uri);
     pictures.turnTo(subject);
-    post({ type: 'start', words: pageWords(), uri: subject.uri, circuit: subject.circuit });
+    post({ type: 'start', words: pageWords(l10n), uri: subject.uri, circuit: subject.circuit });
     await openQuietly(subject.uri);
     refresh();
   };
@@ -63,7 +64,7 @@ export function createPanel(context: PanelContext, host: WebviewPanel, first: Pi
   const begin = () => {
     ready = true;
     const { uri, circuit } = pictures.subject();
-    post({ type: 'start', words: pageWords(), uri, circuit });
+    post({ type: 'start', words: pageWords(l10n), uri, circuit });
     pictures.turnTo(pictures.subject());
     refresh();
     raster.pageIsReady();
@@ -145,10 +146,11 @@ function fillPage(host: WebviewPanel, extensionUri: Uri): void {
     dark: Uri.joinPath(extensionUri, 'extension/media/circuit-dark.svg'),
   };
   webview.html = pageHtml({
+    language: env.language,
     nonce: createNonce(),
     cspSource: webview.cspSource,
     script: file('preview.js'),
-    style: file('preview.css'),
+    styles: [file('picture.css'), file('preview.css')],
   });
 }
 

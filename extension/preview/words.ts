@@ -1,8 +1,12 @@
 /** The words of the preview page, taken from the localisation bundle and handed to the page as data. */
-import { l10n } from 'vscode';
 import type { Words } from './messages.ts';
 
-export function pageWords(): Words {
+/** The editor's own `l10n`, or another that fills in `{0}` and so on. */
+export interface Localisation {
+  readonly t: (sentence: string) => string;
+}
+
+export function pageWords(l10n: Localisation): Words {
   return {
     tools: l10n.t('Schematic tools'),
     canvas: l10n.t('Schematic'),
@@ -28,5 +32,6 @@ export function pageWords(): Words {
     error: l10n.t('Error'),
     warning: l10n.t('Warning'),
     information: l10n.t('Note'),
+    question: l10n.t('Question'),
   };
 }

@@ -52,13 +52,13 @@ export function createPage(host: Host): (message: ToPage) => void {
   };
   const markSelected = () => {
     const selected = state?.selected;
-    for (const marked of svg.querySelectorAll('.selected')) marked.classList.remove('selected');
-    if (selected !== undefined) stage.partElement(selected)?.classList.add('selected');
+    for (const marked of svg.querySelectorAll('.lw-selected')) marked.classList.remove('lw-selected');
+    if (selected !== undefined) stage.wholePart(selected)?.classList.add('lw-selected');
     list.select(selected);
   };
   const point = (id: string) => {
     select(id);
-    const element = stage.partElement(id);
+    const element = stage.wholePart(id);
     if (element !== undefined) stage.bringIntoSight(element);
   };
   const setList = (list: PreviewState['list']) => {
@@ -96,7 +96,7 @@ export function createPage(host: Host): (message: ToPage) => void {
     open,
     toEditor: () => host.post({ type: 'focusEditor' }),
     joinedTo: (id) => picture?.parts.find((part) => part.id === id)?.joined ?? [],
-    elementOf: stage.partElement,
+    elementOf: stage.wholePart,
   });
   svg.addEventListener('click', ({ clientX, clientY }) => {
     const id = partAt(clientX, clientY);

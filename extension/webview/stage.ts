@@ -17,7 +17,8 @@ export interface Stage {
   readonly zoomBy: (factor: number) => void;
   readonly panBy: (by: { readonly x: number; readonly y: number }) => void;
   readonly bringIntoSight: (part: Element) => void;
-  readonly partElement: (id: string) => SVGElement | undefined;
+  /** The drawn part or line, also for the id of a sub-part that is drawn inside it. */
+  readonly wholePart: (id: string) => SVGElement | undefined;
 }
 
 export interface StageParts {
@@ -97,8 +98,8 @@ export function createStage({ svg, onLook }: StageParts): Stage {
       const after = broughtIntoSight(before, { x: left - frame.left, y: top - frame.top, width, height }, panel());
       if (after.x !== before.x || after.y !== before.y) choose(after);
     },
-    partElement: (id) => {
-      const found = viewport.querySelector(`[data-id="${CSS.escape(id)}"]`);
+    wholePart: (id) => {
+      const found = viewport.querySelector(`[data-id="${CSS.escape(id)}"]`)?.closest('[tabindex]');
       return found instanceof SVGElement ? found : undefined;
     },
   };

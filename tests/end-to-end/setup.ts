@@ -26,7 +26,11 @@ export default async function setup(project: TestProject): Promise<void> {
   const editor = await installEditor(path.join(import.meta.dirname, 'editor'), cache);
 
   const vsix = path.join(cache, 'linewright.vsix');
-  await run({ command: 'npm', args: ['run', '--silent', 'package', '--', '--readme-path', 'extension/walkthrough/example.md', '--out', vsix], cwd: root });
+  await run({
+    command: 'npm',
+    args: ['run', '--silent', 'package', '--', '--readme-path', 'extension/walkthrough/example.md', '--out', vsix],
+    cwd: root,
+  });
 
   const extensionsFolder = path.join(cache, 'extensions');
   rmSync(extensionsFolder, { recursive: true, force: true });

@@ -3,6 +3,8 @@ import { fontFamily, type Theme, type ThemeVariable, themeVariables } from '../t
 
 type Tone = (variable: ThemeVariable) => string;
 
+export const circuitStyles = 6;
+
 /** For the window: tones come from `--lw-…`, which its stylesheet maps to the editor's colours. */
 export const windowStyles: string = rules((variable) => `var(--lw-${variable})`, 'var(--lw-font, sans-serif)');
 
@@ -15,8 +17,6 @@ export const themeDeclarations = (theme: Theme): string =>
     .filter((name): name is ThemeVariable => Object.hasOwn(theme, name))
     .map((name) => `--lw-${name}: ${theme[name]};`)
     .join('\n');
-
-export const circuitStyles = 6;
 
 function rules(tone: Tone, font: string): string {
   const circuits = Array.from({ length: circuitStyles }, (_, i) => i + 1).flatMap((n) => [

@@ -1,5 +1,12 @@
 /** A window of the editor in a real browser, and what a person does in it. */
-import { type Browser, type BrowserContext, chromium, type FrameLocator, type Locator, type Page } from 'playwright-core';
+import {
+  type Browser,
+  type BrowserContext,
+  chromium,
+  type FrameLocator,
+  type Locator,
+  type Page,
+} from 'playwright-core';
 
 export interface WindowOptions {
   readonly chromium: string;
@@ -82,8 +89,8 @@ function actions(page: Page) {
       await palette.waitFor({ state: 'hidden' });
     },
     cursorLine: async () => {
-      const text = await page.locator('#status\\.editor\\.selection').innerText();
-      return Number(/Ln (\d+)/.exec(text)?.[1]);
+      const text = await page.locator('#status\\.editor\\.selection').textContent();
+      return Number(/Ln (\d+)/.exec(text ?? '')?.[1]);
     },
     problems: () => page.locator('.markers-panel .monaco-list-row'),
     preview: () => page.frameLocator('iframe.webview.ready').frameLocator('iframe#active-frame'),
