@@ -1,6 +1,6 @@
 /** Where two parts meet: every joint holds exactly two ports together. */
 import type { Origin } from './origin.ts';
-import type { PortId } from './part.ts';
+import type { PartId, PortId } from './part.ts';
 import type { Presence } from './presence.ts';
 
 export interface Joint {
@@ -16,7 +16,7 @@ export interface Joint {
 /** One part acts on another without a joint in the fluid: pedal on master, compartment over chamber, lever on brakes. */
 export interface Link {
   readonly verb: 'feeds' | 'pushes' | 'acts-on';
-  readonly from: string;
-  readonly to: string;
+  readonly from: PartId;
+  readonly to: PartId;
   readonly origin: Origin;
 }

@@ -5,7 +5,7 @@ import type { Joint, Link } from '../joint.ts';
 import type { Part, PartId, Port, PortId } from '../part.ts';
 import { isPresent, type State } from '../presence.ts';
 import type { Accept } from '../record.ts';
-import type { FileReading, System } from '../system.ts';
+import type { FileReading, System, ToMeasure } from '../system.ts';
 import type { FluidFill, Vehicle } from '../vehicle.ts';
 import { type Draft, type DraftSources, draftOfMirror, draftOfPart } from './draft.ts';
 import { originOf, originOfProperty } from './origins.ts';
@@ -69,7 +69,7 @@ export function readFile(file: ast.File, uri: string, files: UsableFiles): FileR
     found: systemIn('found', everything),
     planned: systemIn('planned', everything),
     problems: distinctProblems(notes),
-    toMeasure: notes.toMeasure,
+    toMeasure: inOrderOfText(notes.toMeasure, uri),
     uses: sources.uses,
   };
 }
@@ -143,8 +143,9 @@ function systemIn(state: State, everything: Everything): System {
       else jointsAt.set(port, [joint]);
     }
   }
+  const links = everything.links.filter((link) => partById.has(link.from) && partById.has(link.to));
   const { circuits, graph } = circuitsOf([...partById.values()], joints);
-  return { ...everything, state, parts, joints, partById, portById, jointsAt, circuits, graph };
+  return { ...everything, state, parts, joints, links, partById, portById, jointsAt, circuits, graph };
 }
 
 function partIn(state: State, part: Part): Part {
@@ -153,6 +154,13 @@ function partIn(state: State, part: Part): Part {
     ports: part.ports.filter((port) => isPresent(port.presence, state)),
     parts: part.parts.filter((inside) => isPresent(inside.presence, state)).map((inside) => partIn(state, inside)),
   };
+}
+
+/** What this file asks to be measured, from its top down; then what it took from other files. */
+function inOrderOfText(asked: readonly ToMeasure[], uri: string): readonly ToMeasure[] {
+  const isOwn = ({ origin }: ToMeasure): boolean => origin.uri === uri || origin.uri === '';
+  const own = asked.filter(isOwn).sort((a, b) => a.origin.start - b.origin.start);
+  return [...own, ...asked.filter((each) => !isOwn(each))];
 }
 
 /** Stock is read once for every part made of it; what is wrong with it is said once. */
