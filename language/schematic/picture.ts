@@ -51,6 +51,8 @@ export interface PicturePort {
   readonly id: string;
   /** Index into `Picture.circuits`; absent where no chamber reaches. */
   readonly circuit?: number;
+  /** Which of several ways through the part it belongs to, counted from 0 at the left; absent where there is only one. */
+  readonly channel?: number;
 }
 
 /** A sub-part that shows inside the symbol of its owner. */

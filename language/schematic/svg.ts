@@ -1,7 +1,7 @@
 /** Places to SVG text: same picture and theme, same bytes; no inline style, every word from the file escaped. */
 import type { Placed } from './placed.ts';
-import { lineMarkup } from './svg/line-markup.ts';
 import { legendOf } from './svg/legend.ts';
+import { lineMarkup } from './svg/line-markup.ts';
 import { element, words } from './svg/markup.ts';
 import { nodeMarkup } from './svg/node-markup.ts';
 import { pipePaths } from './svg/pipes.ts';
@@ -32,16 +32,16 @@ export function svgOf(placed: Placed, { theme }: SvgOptions): string {
   const inner = Math.max(placed.width, leastWidth);
   const width = inner + margin * 2;
   const legend = legendOf(picture, inner);
-  const legendTop = margin + captionHeight + placed.height + legendGap;
-  const height = legendTop + legend.height + margin;
-  const shift = `translate(${margin + Math.round((inner - placed.width) / 2)} ${margin + captionHeight})`;
+  const height = margin * 2 + captionHeight + placed.height + legendGap + legend.height;
+  const left = placed.left - Math.round((inner - placed.width) / 2);
+  const corner = { x: left - margin, y: placed.top - captionHeight - margin };
   const paths = pipePaths(placed.lines);
   const markup = element(
     'svg',
     {
       xmlns: 'http://www.w3.org/2000/svg',
       class: 'lw-picture',
-      viewBox: `0 0 ${width} ${height}`,
+      viewBox: `${corner.x} ${corner.y} ${width} ${height}`,
       width,
       height,
       role: 'graphics-document',
@@ -51,23 +51,31 @@ export function svgOf(placed: Placed, { theme }: SvgOptions): string {
       words('title', {}, picture.title),
       words('desc', {}, `${stateWords[picture.state]}. ${picture.description}`),
       ...(theme === 'window' ? [] : [element('style', {}, [themeStyles(themes[theme])])]),
-      element('rect', { class: 'lw-paper', width, height }),
+      element('rect', { class: 'lw-paper', ...corner, width, height }),
       element('g', { class: 'lw-canvas' }, [
-        caption(placed, inner),
-        element('g', { transform: shift }, [
-          element('g', { class: 'lw-pipes' }, placed.lines.map((line, i) => lineMarkup(line, paths[i] ?? ''))),
-          element('g', { class: 'lw-parts' }, placed.nodes.map(nodeMarkup)),
-        ]),
-        element('g', { transform: `translate(${margin} ${legendTop})` }, [legend.markup]),
+        caption(placed, { x: left, y: placed.top - captionHeight, inner }),
+        element(
+          'g',
+          { class: 'lw-pipes' },
+          placed.lines.map((line, i) => lineMarkup(line, paths[i] ?? '')),
+        ),
+        element('g', { class: 'lw-parts' }, placed.nodes.map(nodeMarkup)),
+        element('g', { transform: `translate(${left} ${placed.top + placed.height + legendGap})` }, [legend.markup]),
       ]),
     ],
   );
   return `${markup}\n`;
 }
 
-function caption({ picture }: Placed, inner: number): string {
+interface CaptionPlace {
+  readonly x: number;
+  readonly y: number;
+  readonly inner: number;
+}
+
+function caption({ picture }: Placed, { x, y, inner }: CaptionPlace): string {
   const room = inner - compassWidth;
-  return element('g', { class: 'lw-caption', transform: `translate(${margin} ${margin})` }, [
+  return element('g', { class: 'lw-caption', transform: `translate(${x} ${y})` }, [
     words(
       'text',
       { class: 'lw-title', y: 14, 'font-size': titleSize.size, 'font-weight': 700, 'stroke-width': 0 },
@@ -85,11 +93,7 @@ function caption({ picture }: Placed, inner: number): string {
 /** Which way the front is, and which side is left. */
 function compass(x: number): string {
   const letter = (dx: number, y: number, text: string) =>
-    words(
-      'text',
-      { class: 'lw-note', x: dx, y, 'font-size': 10, 'text-anchor': 'middle', 'stroke-width': 0 },
-      text,
-    );
+    words('text', { class: 'lw-note', x: dx, y, 'font-size': 10, 'text-anchor': 'middle', 'stroke-width': 0 }, text);
   const half = Math.ceil(textWidth('front', { size: 10, weight: 'regular' }) / 2);
   return element('g', { class: 'lw-compass', transform: `translate(${x} 0)`, 'aria-hidden': 'true' }, [
     element('path', { class: 'lw-thin', 'stroke-width': 1.1, d: 'M0 34V14M-4 19L0 13L4 19M-8 26H8' }),

@@ -1,24 +1,27 @@
 /** Where each vertex wishes to be across the vehicle: wheels at their sides, everything else between its neighbours. */
 import type { Structure, Vertex } from './structure.ts';
 
-
 const rounds = 80;
+/** How far apart neighbouring ports of a master count, in either measure. */
+const freshPitch = 0.02;
+const knownPitch = 14;
 
 /** `known` are positions to keep, by vertex id. */
 export function acrossOf(structure: Structure, known: ReadonlyMap<string, number>): readonly number[] {
   const { vertices, arcs } = structure;
   const pinned = known.size > 0 ? pinsFrom(vertices, known) : freshPins(structure);
-  const neighbours: number[][] = vertices.map(() => []);
-  for (const { from, to } of arcs) {
-    neighbours[from]?.push(to);
-    neighbours[to]?.push(from);
+  const pitch = known.size > 0 ? knownPitch : freshPitch;
+  const neighbours: { vertex: number; offset: number }[][] = vertices.map(() => []);
+  for (const { from, to, fromBias, toBias } of arcs) {
+    neighbours[from]?.push({ vertex: to, offset: (toBias - fromBias) * pitch });
+    neighbours[to]?.push({ vertex: from, offset: (fromBias - toBias) * pitch });
   }
   const middle = mean([...pinned.values()]) ?? 0;
   const at = vertices.map((_, i) => pinned.get(i) ?? middle);
   for (let round = 0; round < rounds; round += 1) {
     for (let i = 0; i < at.length; i += 1) {
       if (pinned.has(i)) continue;
-      at[i] = mean((neighbours[i] ?? []).map((j) => at[j] ?? 0)) ?? middle;
+      at[i] = mean((neighbours[i] ?? []).map(({ vertex, offset }) => (at[vertex] ?? 0) + offset)) ?? middle;
     }
   }
   return at;

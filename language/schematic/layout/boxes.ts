@@ -1,5 +1,6 @@
 /** The boxes that the layout moves about: one for a part, one for a row of parts, one for the labelled piece of a line. */
 import type { PictureLine, PictureNode } from '../picture.ts';
+import type { LineText } from '../placed.ts';
 import { type Box, boxed, textBlock } from '../symbols/box.ts';
 import type { Edge, Point, PortUse } from '../symbols/drawing.ts';
 import { symbols } from '../symbols/table.ts';
@@ -24,51 +25,69 @@ export interface VertexBox {
   readonly pivot: number;
   readonly members: readonly Member[];
   readonly seats: readonly Seat[];
+  /** Label of a line. */
+  readonly text?: LineText;
 }
 
 export const portName = (node: string, port: string) => `${node}\u0001${port}`;
-export const lineIn = 'in';
-export const lineOut = 'out';
+export const lineIn = 'in' as const;
+export const lineOut = 'out' as const;
 
 /** Where the line stands in its own box. */
 const linePivot = 10;
 const lineTextAt = 20;
+const markedTextAt = 25;
+const textStart = (line: PictureLine) => (line.findings.length > 0 || line.mark !== 'kept' ? markedTextAt : lineTextAt);
 const shortestRun = 30;
 const shortestHose = 46;
 
-export function boxesOf(structure: Structure, across: readonly number[]): readonly VertexBox[] {
+/** `across` orders the ports; `sides` says on which side of the line the words stand. */
+export function boxesOf(
+  structure: Structure,
+  across: readonly number[],
+  sides: readonly WordSide[],
+): readonly VertexBox[] {
   const uses = portUses(structure, across);
-  return structure.vertices.map((vertex) => boxOf(vertex, uses));
+  return structure.vertices.map((vertex, i) => boxOf(vertex, uses, sides[i] ?? 'right'));
 }
 
-function boxOf(vertex: Vertex, uses: ReadonlyMap<string, readonly PortUse[]>): VertexBox {
-  if (vertex.kind === 'line') return lineBox(vertex.line);
-  const boxes = vertex.nodes.map((node) => ({ node, box: boxed(symbols[node.symbol], node, uses.get(node.id) ?? []) }));
-  return rowBox(boxes);
+export type WordSide = 'left' | 'right';
+
+function boxOf(vertex: Vertex, uses: ReadonlyMap<string, readonly PortUse[]>, words: WordSide): VertexBox {
+  if (vertex.kind === 'line') return lineBox(vertex.line, words);
+  const side = vertex.kind === 'row' ? 'right' : words;
+  return rowBox(
+    vertex.nodes.map((node) => ({
+      node,
+      box: boxed(symbols[node.symbol], { node, ports: uses.get(node.id) ?? [], words: side }),
+    })),
+  );
 }
 
-/** The straight piece of a line with its label to the right of it. */
-export function lineBox(line: PictureLine): VertexBox {
+/** The straight piece of a line with its label beside it. */
+function lineBox(line: PictureLine, words: WordSide): VertexBox {
   const text = textBlock(line);
-  const height = Math.max(text.height + 6, line.kind === 'run' ? shortestRun : shortestHose);
+  const height = Math.ceil(Math.max(text.height + 6, line.kind === 'run' ? shortestRun : shortestHose));
+  const room = text.width === 0 ? linePivot : textStart(line) - linePivot + text.width;
+  const pivot = words === 'left' ? room : linePivot;
   return {
-    width: text.width === 0 ? linePivot * 2 : lineTextAt + text.width,
+    width: linePivot + room,
     height,
-    pivot: linePivot,
+    pivot,
     members: [],
     seats: [
-      { id: portName(line.id, lineIn), edge: 'top', at: { x: linePivot, y: 0 } },
-      { id: portName(line.id, lineOut), edge: 'bottom', at: { x: linePivot, y: height } },
+      { id: portName(line.id, lineIn), edge: 'top', at: { x: pivot, y: 0 } },
+      { id: portName(line.id, lineOut), edge: 'bottom', at: { x: pivot, y: height } },
     ],
-  };
-}
-
-export function lineText(line: PictureLine, corner: Point, height: number) {
-  const text = textBlock(line);
-  return {
-    at: { x: corner.x + lineTextAt, y: corner.y + (height - text.height) / 2 },
-    title: text.title,
-    notes: text.notes,
+    text: {
+      at: {
+        x: words === 'left' ? text.width : textStart(line),
+        y: (height - text.height) / 2,
+      },
+      anchor: words === 'left' ? 'end' : 'start',
+      title: text.title,
+      notes: text.notes,
+    },
   };
 }
 
@@ -132,11 +151,16 @@ function portUses(structure: Structure, across: readonly number[]): ReadonlyMap<
   return new Map(
     nodes.map((node) => {
       const named = node.ports.map((port) => port.id);
+      const channels = new Map(node.ports.map((port) => [port.id, port.channel]));
       const own = vertexOfNode.get(node.id) ?? 0;
       const ids = [...new Set([...named, ...(used.get(node.id) ?? [])])];
       return [
         node.id,
-        ids.map((id) => found.get(portName(node.id, id)) ?? { id, flow: 'idle' as const, toward: across[own] ?? 0 }),
+        ids.map((id): PortUse => {
+          const use = found.get(portName(node.id, id)) ?? { id, flow: 'idle', toward: across[own] ?? 0 };
+          const channel = channels.get(id);
+          return channel === undefined ? use : { ...use, channel };
+        }),
       ];
     }),
   );

@@ -13,6 +13,7 @@ const names = {
   cycleBreaking: 'layered.cycleBreaking.strategy',
   layering: 'layered.layering.strategy',
   crossings: 'layered.crossingMinimization.strategy',
+  keepOrder: 'layered.crossingMinimization.semiInteractive',
   greedySwitch: 'layered.crossingMinimization.greedySwitch.type',
   nodePlacement: 'layered.nodePlacement.strategy',
   favourStraight: 'layered.nodePlacement.favorStraightEdges',
@@ -56,7 +57,8 @@ export const pictureOptions: Readonly<Partial<Record<ElkOption, string>>> = {
   edgeRouting: 'ORTHOGONAL',
   cycleBreaking: 'INTERACTIVE',
   layering: 'INTERACTIVE',
-  crossings: 'INTERACTIVE',
+  crossings: 'LAYER_SWEEP',
+  keepOrder: 'true',
   greedySwitch: 'OFF',
   nodeSpacing: '26',
   edgeSpacing: '16',
@@ -70,5 +72,5 @@ export const pictureOptions: Readonly<Partial<Record<ElkOption, string>>> = {
 /** Fresh pictures are balanced, settled ones leave each node where it was. */
 export const modeOptions: Readonly<Record<'fresh' | 'settled', Readonly<Partial<Record<ElkOption, string>>>>> = {
   fresh: { nodePlacement: 'NETWORK_SIMPLEX', favourStraight: 'true' },
-  settled: { nodePlacement: 'INTERACTIVE' },
+  settled: { nodePlacement: 'NETWORK_SIMPLEX', favourStraight: 'true' },
 };

@@ -23,7 +23,10 @@ export async function loadElk(): Promise<Elk> {
       try {
         return readBack(graph, await elk.layout(transform(graph)));
       } catch (error) {
-        return { kind: 'refused', reason: `The layout engine failed: ${error instanceof Error ? error.message : error}.` };
+        return {
+          kind: 'refused',
+          reason: `The layout engine failed: ${error instanceof Error ? error.message : error}.`,
+        };
       }
     },
     knownOptionIds: async () => (await elk.knownLayoutOptions()).flatMap((option) => option.id ?? []),
@@ -86,9 +89,7 @@ function readBack(graph: LayoutGraph, root: ElkNode): Laid {
 }
 
 function pointsOf(edge: ElkExtendedEdge): readonly Point[] {
-  return (edge.sections ?? []).flatMap((section) => [
-    section.startPoint,
-    ...(section.bendPoints ?? []),
-    section.endPoint,
-  ]).map(({ x, y }) => ({ x, y }));
+  return (edge.sections ?? [])
+    .flatMap((section) => [section.startPoint, ...(section.bendPoints ?? []), section.endPoint])
+    .map(({ x, y }) => ({ x, y }));
 }

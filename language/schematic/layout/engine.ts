@@ -41,7 +41,10 @@ export interface Laid {
 }
 
 /** `superseded`: a newer graph in the same lane came first; `refused`: too big, or the engine failed, and why. */
-export type LayoutAnswer = Laid | { readonly kind: 'superseded' } | { readonly kind: 'refused'; readonly reason: string };
+export type LayoutAnswer =
+  | Laid
+  | { readonly kind: 'superseded' }
+  | { readonly kind: 'refused'; readonly reason: string };
 
 export interface LayoutRequest {
   /** Requests in one lane replace each other while they wait; one lane for each picture that is kept up to date. */

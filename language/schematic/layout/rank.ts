@@ -1,6 +1,6 @@
 /** Which layer each vertex belongs to: along the vehicle from the pedal back, front wheels level, rear wheels last. */
 import type { Station } from '../picture.ts';
-import type { Structure, Vertex } from './structure.ts';
+import { branches, type Structure, type Vertex } from './structure.ts';
 
 const axles: readonly Station[] = ['front', 'middle', 'rear'];
 
@@ -21,9 +21,25 @@ export function ranksOf({ vertices, arcs }: Structure): readonly number[] {
     const before = Math.max(-1, ...vertices.flatMap((vertex, i) => (isEarlier(vertex, axle) ? [rank[i] ?? 0] : [])));
     const level = Math.max(before + 1, ...wheels.map((i) => rank[i] ?? 0));
     for (const i of wheels) least[i] = level;
+    if (before >= 0)
+      for (const i of wheels)
+        for (const j of ownLine(i, { out, into, vertices })) least[j] = Math.max(least[j] ?? 0, before + 1);
     rank = longest(order, into, least);
   }
   return lowered(rank, { order, out, into, vertices });
+}
+
+/** What leads to this wheel and to nothing else. */
+function ownLine(wheel: number, { out, into, vertices }: Omit<Graph, 'order'>): readonly number[] {
+  const line: number[] = [];
+  for (let at = wheel; line.length < into.length; ) {
+    const [before, ...others] = into[at] ?? [];
+    if (before === undefined || others.length > 0 || (out[before] ?? []).length > 1 || branches(vertices[before]))
+      break;
+    line.push(before);
+    at = before;
+  }
+  return line;
 }
 
 const isWheel = (vertex: Vertex, axle: Station) =>
@@ -58,6 +74,10 @@ interface Graph {
   readonly vertices: readonly Vertex[];
 }
 
+/** Actuation stays at the start; what nothing feeds yet hangs from its wheels. */
+const isActuation = (vertex: Vertex | undefined) =>
+  vertex !== undefined && vertex.kind !== 'line' && vertex.nodes.some(({ station }) => station === 'actuation');
+
 /** Parts on the way to a wheel move down towards it as far as they can; ends that lead to no wheel stay with their parent. */
 function lowered(rank: readonly number[], { order, out, into, vertices }: Graph): readonly number[] {
   const result = [...rank];
@@ -66,7 +86,7 @@ function lowered(rank: readonly number[], { order, out, into, vertices }: Graph)
     const next = out[i] ?? [];
     toWheel[i] = toWheel[i] === true || next.some((to) => toWheel[to] === true);
     const onTheWay = next.filter((to) => toWheel[to] === true);
-    if (onTheWay.length === 0 || (into[i] ?? []).length === 0) continue;
+    if (onTheWay.length === 0 || isActuation(vertices[i])) continue;
     result[i] = Math.max(result[i] ?? 0, Math.min(...onTheWay.map((to) => (result[to] ?? 0) - 1)));
   }
   for (const i of order) {

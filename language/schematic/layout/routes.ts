@@ -24,14 +24,11 @@ function reachOf({ box, at }: PlacedNode, port: string): Point | undefined {
   return anchor === undefined ? undefined : { x: at.x + anchor.reach.x, y: at.y + anchor.reach.y };
 }
 
-/** A push rod runs level from the right of one symbol to the left of the next. */
-export function rodPoints(up: PlacedNode, down: PlacedNode): Route {
-  const y = up.at.y + (up.box.axis ?? up.box.height / 2);
-  const from = up.at.x + up.box.origin.x + up.box.core.width;
-  return straightened([
-    { x: from, y },
-    { x: down.at.x + down.box.origin.x, y },
-  ]);
+/** A push rod runs level from one symbol to the next. */
+export function rodPoints(flow: Flow, { up, down }: Ends): Route {
+  const from = reachOf(up, flow.up.port);
+  const to = reachOf(down, flow.down.port);
+  return from === undefined || to === undefined ? [] : straightened([from, { x: to.x, y: from.y }]);
 }
 
 const loopReach = 10;

@@ -17,10 +17,12 @@ export interface Flow {
   readonly labelled: boolean;
 }
 
-/** A step of flow from one vertex to the next, by index. */
+/** A step of flow from one vertex to the next, by index; a bias says how far off the middle of its vertex an end sits. */
 export interface Arc {
   readonly from: number;
   readonly to: number;
+  readonly fromBias: number;
+  readonly toBias: number;
 }
 
 export interface Structure {
@@ -46,15 +48,34 @@ export function structureOf(picture: Picture): Structure {
     if (flow.kind !== 'through') continue;
     const from = grouped.vertexOf.get(flow.up.node) ?? 0;
     const to = grouped.vertexOf.get(flow.down.node) ?? 0;
+    const fromBias = biasOf(flow.up, byId);
+    const toBias = biasOf(flow.down, byId);
     if (!flow.labelled) {
-      arcs.push({ from, to });
+      arcs.push({ from, to, fromBias, toBias });
       continue;
     }
     const middle = vertices.push({ kind: 'line', id: flow.line.id, line: flow.line }) - 1;
     vertexOfLine.set(flow.line.id, middle);
-    arcs.push({ from, to: middle }, { from: middle, to });
+    arcs.push({ from, to: middle, fromBias, toBias: 0 }, { from: middle, to, fromBias: 0, toBias });
   }
   return { nodes, vertices, vertexOfNode: grouped.vertexOf, vertexOfLine, flows, arcs };
+}
+
+/** Whether lines part here, or would if its free ports were used: a line of one wheel ends at such a part. */
+export const branches = (vertex: Vertex | undefined): boolean =>
+  vertex === undefined || vertex.kind === 'row' || (vertex.kind === 'part' && vertex.nodes[0].ports.length > 2);
+
+/** Chambers of a master and ways through a valve lie side by side; other symbols set their ports to suit the lines. */
+function biasOf({ node, port }: LineEnd, byId: ReadonlyMap<string, PictureNode>): number {
+  const owner = byId.get(node);
+  if (owner === undefined) return 0;
+  const channels = owner.ports.map(({ channel }) => channel ?? 0);
+  if (owner.symbol === 'master-single' || owner.symbol === 'master-tandem') {
+    const index = owner.ports.findIndex(({ id }) => id === port);
+    return index < 0 ? 0 : index - (owner.ports.length - 1) / 2;
+  }
+  const most = Math.max(0, ...channels);
+  return most === 0 ? 0 : (owner.ports.find(({ id }) => id === port)?.channel ?? 0) - most / 2;
 }
 
 /** The first of each id; a second one is a finding elsewhere and would confuse the layout here. */
@@ -76,7 +97,8 @@ function group(nodes: readonly PictureNode[], lines: readonly PictureLine[]): Gr
   for (const line of lines) {
     const [from, to] = [byId.get(line.from.node), byId.get(line.to.node)];
     if (line.kind !== 'mechanical' || from === undefined || to === undefined) continue;
-    if (!pushes(from) || !isPushed(to) || next.has(from.id) || taken.has(to.id) || reaches(next, to.id, from.id)) continue;
+    if (!pushes(from) || !isPushed(to) || next.has(from.id) || taken.has(to.id) || reaches(next, to.id, from.id))
+      continue;
     next.set(from.id, to.id);
     taken.add(to.id);
   }
@@ -86,7 +108,9 @@ function group(nodes: readonly PictureNode[], lines: readonly PictureLine[]): Gr
     if (taken.has(node.id)) continue;
     const row = chain(node, next, byId);
     for (const member of row) vertexOf.set(member.id, vertices.length);
-    vertices.push(row.length > 1 ? { kind: 'row', id: node.id, nodes: row } : { kind: 'part', id: node.id, nodes: [node] });
+    vertices.push(
+      row.length > 1 ? { kind: 'row', id: node.id, nodes: row } : { kind: 'part', id: node.id, nodes: [node] },
+    );
   }
   return { vertices, vertexOf };
 }
@@ -125,7 +149,9 @@ function flowOrder({ vertices, vertexOf }: Grouped, lines: readonly PictureLine[
     if (yes) order[i] = -1;
   });
   for (const tier of [0, 1, 2, 3, 4]) {
-    const start = vertices.flatMap((vertex, i) => (order[i] === Number.POSITIVE_INFINITY && tierOf(vertex) === tier ? [i] : []));
+    const start = vertices.flatMap((vertex, i) =>
+      order[i] === Number.POSITIVE_INFINITY && tierOf(vertex) === tier ? [i] : [],
+    );
     if (tier === 0) walk(start, order, neighbours);
     else for (const one of start) if (order[one] === Number.POSITIVE_INFINITY) walk([one], order, neighbours);
   }

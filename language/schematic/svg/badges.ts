@@ -44,6 +44,12 @@ export function badgesOf(mark: Mark, findings: readonly PictureFinding[]): reado
 export function badgeMarkup(kind: BadgeKind, { x, y }: Point): string {
   return element('g', { class: 'lw-badge', transform: `translate(${x} ${y})` }, [
     element('path', { class: `lw-badge-${kind}`, 'stroke-width': 1.4, 'stroke-linejoin': 'round', d: outlines[kind] }),
-    element('path', { class: `lw-sign-${kind}`, fill: 'none', 'stroke-width': 2, 'stroke-linecap': 'round', d: signs[kind] }),
+    element('path', {
+      class: `lw-sign-${kind}`,
+      fill: 'none',
+      'stroke-width': 2,
+      'stroke-linecap': 'round',
+      d: signs[kind],
+    }),
   ]);
 }

@@ -1,12 +1,13 @@
 /** Title and notes of a part or line as text. */
-import type { Point } from '../symbols/drawing.ts';
+
 import { noteFont, noteHeight, titleFont, titleHeight } from '../symbols/box.ts';
+import type { Point } from '../symbols/drawing.ts';
 import { element, words } from './markup.ts';
 
 export interface Label {
-  /** Top of the first line: its left end, or its middle. */
+  /** Top of the first line: its left end, its middle or its right end. */
   readonly at: Point;
-  readonly anchor: 'start' | 'middle';
+  readonly anchor: 'start' | 'middle' | 'end';
   readonly title: string;
   readonly notes: readonly string[];
 }

@@ -2,7 +2,7 @@
 import type { Picture, PictureLine } from '../picture.ts';
 import { noteFont } from '../symbols/box.ts';
 import { fitText, textWidth } from '../text-width.ts';
-import { badgeMarkup, badgesOf, badgeWords, type BadgeKind } from './badges.ts';
+import { type BadgeKind, badgeMarkup, badgesOf, badgeWords } from './badges.ts';
 import { lineWords, pipeStrokes } from './line-markup.ts';
 import { digits, element, words } from './markup.ts';
 
@@ -48,7 +48,10 @@ export function legendOf(picture: Picture, width: number): Legend {
     x += wide + entryGap;
   }
   const height = entries.length === 0 ? 0 : y + rowHeight;
-  return { markup: element('g', { class: 'lw-legend', role: 'list', 'aria-label': 'Legend' }, placed.map(listed)), height };
+  return {
+    markup: element('g', { class: 'lw-legend', role: 'list', 'aria-label': 'Legend' }, placed.map(listed)),
+    height,
+  };
 }
 
 const listed = (markup: string) => element('g', { role: 'listitem' }, [markup]);
@@ -58,7 +61,10 @@ const sampleLine = `M0 11H${sampleLength}`;
 
 function circuitEntries({ circuits, lines, nodes }: Picture): readonly Entry[] {
   const unfed = lines.some((line) => isTube(line) && line.circuit === undefined);
-  const used = new Set([...lines.map((line) => line.circuit), ...nodes.flatMap((node) => node.ports.map((port) => port.circuit))]);
+  const used = new Set([
+    ...lines.map((line) => line.circuit),
+    ...nodes.flatMap((node) => node.ports.map((port) => port.circuit)),
+  ]);
   return [
     ...circuits.flatMap(({ name }, circuit): readonly Entry[] =>
       used.has(circuit) ? [lineEntry({ kind: 'run', circuit }, name)] : [],
@@ -79,7 +85,11 @@ function kindEntries({ lines }: Picture): readonly Entry[] {
   return order.flatMap((kind): readonly Entry[] => {
     if (!kinds.has(kind)) return [];
     if (kind !== 'hose') return [lineEntry({ kind }, lineWords[kind])];
-    const bow = element('path', { class: 'lw-line', 'stroke-width': 2.2, d: `M4 8Q${sampleLength / 2} 20 ${sampleLength - 4} 8` });
+    const bow = element('path', {
+      class: 'lw-line',
+      'stroke-width': 2.2,
+      d: `M4 8Q${sampleLength / 2} 20 ${sampleLength - 4} 8`,
+    });
     const dots = [4, sampleLength - 4].map((cx) => element('circle', { class: 'lw-solid', cx, cy: 8, r: 2.8 }));
     return [{ sample: [bow, ...dots], sampleWidth: sampleLength, text: 'flexible hose' }];
   });

@@ -3,10 +3,10 @@ import type { PictureLine } from '../picture.ts';
 import type { PlacedLine } from '../placed.ts';
 import type { Point } from '../symbols/drawing.ts';
 import { badgeMarkup, badgesOf, badgeWords } from './badges.ts';
+import { labelMarkup } from './label-markup.ts';
 import { element, words } from './markup.ts';
 import { bowEnds } from './pipes.ts';
 import { circuitStyles } from './styles.ts';
-import { labelMarkup } from './label-markup.ts';
 
 /** Dash patterns by circuit, made to be told apart without any tone. */
 const dashes: readonly (string | undefined)[] = [undefined, '13 5', '13 4 2.5 4', '2.5 4', '13 4 2.5 4 2.5 4', '6 4'];
@@ -41,7 +41,7 @@ export function pipeStrokes(line: Pick<PictureLine, 'kind' | 'circuit'>, d: stri
     case 'low-pressure-hose':
       return [stroke('lw-low', 1.3)];
     case 'screwed':
-      return [stroke(tone, 5)];
+      return [stroke(tone, 4)];
     case 'mechanical':
       return [stroke('lw-rod', 5), stroke('lw-rod-core', 2.6)];
   }
@@ -70,9 +70,11 @@ export function lineMarkup(placed: PlacedLine, d: string): string {
       ...(line.mark === 'to-fit' ? [element('path', { class: 'lw-band-fit', 'stroke-width': 10, d })] : []),
       ...pipeStrokes(line, d),
       ...dots.map((dot) => element('circle', { class: `${tint} lw-full`, cx: dot.x, cy: dot.y, r: 3.2 })),
-      ...(line.mark === 'to-remove' ? [element('path', { class: 'lw-strike', 'stroke-width': 1.1, d: strikes(placed.points) })] : []),
+      ...(line.mark === 'to-remove'
+        ? [element('path', { class: 'lw-strike', 'stroke-width': 1.1, d: strikes(placed.points) })]
+        : []),
       element('path', { class: 'lw-hit', 'stroke-width': 14, d }),
-      ...(text === undefined ? [] : [labelMarkup({ ...text, anchor: 'start' })]),
+      ...(text === undefined ? [] : [labelMarkup(text)]),
       ...badges.map((kind, i) => badgeMarkup(kind, badgePlace(placed, i))),
       element('path', { class: 'lw-ring', 'stroke-width': 1.6, 'stroke-dasharray': '2 2', d }),
     ],
@@ -106,7 +108,9 @@ function strikes(points: readonly Point[]): string {
       const count = Math.floor(size(a, b) / strikePitch);
       return Array.from({ length: count }, (_, k) => {
         const part = (k + 0.5) / count;
-        const [x, y] = [a.x + (b.x - a.x) * part, a.y + (b.y - a.y) * part].map((value) => Math.round(value * 100) / 100);
+        const [x, y] = [a.x + (b.x - a.x) * part, a.y + (b.y - a.y) * part].map(
+          (value) => Math.round(value * 100) / 100,
+        );
         return `M${(x ?? 0) - 4} ${(y ?? 0) + 4}l8 -8`;
       });
     })

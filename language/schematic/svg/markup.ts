@@ -5,7 +5,13 @@ const forbidden =
   // biome-ignore lint/suspicious/noControlCharactersInRegex: these are the ones to take out
   /[\u0000-\u0008\u000b\u000c\u000e-\u001f\ufffe\uffff]|[\ud800-\udbff](?![\udc00-\udfff])|(?<![\ud800-\udbff])[\udc00-\udfff]/g;
 
-const entities: Readonly<Record<string, string>> = { '&': '&amp;', '<': '&lt;', '>': '&gt;', '"': '&quot;', "'": '&#39;' };
+const entities: Readonly<Record<string, string>> = {
+  '&': '&amp;',
+  '<': '&lt;',
+  '>': '&gt;',
+  '"': '&quot;',
+  "'": '&#39;',
+};
 
 export const escaped = (text: string): string =>
   text.replace(forbidden, '\ufffd').replace(/[&<>"']/g, (character) => entities[character] ?? '');

@@ -14,13 +14,23 @@ export function nodeMarkup({ node, box, at, open }: PlacedNode): string {
   const badges = badgesOf(node.mark, node.findings);
   const worst = badges.find((badge) => badge !== 'to-fit' && badge !== 'to-remove');
   const kind = symbols[node.symbol].words;
-  const summary = [node.label === '' ? node.id : node.label, kind, ...node.notes, ...badges.map((badge) => badgeWords[badge])];
+  const summary = [
+    node.label === '' ? node.id : node.label,
+    kind,
+    ...node.notes,
+    ...badges.map((badge) => badgeWords[badge]),
+  ];
   const corner = { x: at.x + box.origin.x, y: at.y + box.origin.y };
   const { width, height } = box.core;
   return element(
     'g',
     {
-      class: ['lw-part', `lw-symbol-${node.symbol}`, `lw-mark-${node.mark}`, ...(worst === undefined ? [] : [`lw-has-${worst}`])].join(' '),
+      class: [
+        'lw-part',
+        `lw-symbol-${node.symbol}`,
+        `lw-mark-${node.mark}`,
+        ...(worst === undefined ? [] : [`lw-has-${worst}`]),
+      ].join(' '),
       'data-id': node.id,
       role: 'img',
       tabindex: '0',
@@ -37,13 +47,31 @@ export function nodeMarkup({ node, box, at, open }: PlacedNode): string {
           height: Math.max(height, leastTarget),
         }),
         ...(node.mark === 'to-fit'
-          ? [element('rect', { class: 'lw-field-fit', 'stroke-width': 1, x: -4, y: -4, width: width + 8, height: height + 8, rx: 5 })]
+          ? [
+              element('rect', {
+                class: 'lw-field-fit',
+                'stroke-width': 1,
+                x: -4,
+                y: -4,
+                width: width + 8,
+                height: height + 8,
+                rx: 5,
+              }),
+            ]
           : []),
         ...partGroups(box.shapes, node.details),
         ...(node.mark === 'to-remove'
           ? [element('path', { class: 'lw-strike', 'stroke-width': 2, d: `M-3 ${height + 3}L${width + 3} -3` })]
           : []),
-        element('rect', { class: 'lw-ring', 'stroke-width': 2, x: -5, y: -5, width: width + 10, height: height + 10, rx: 5 }),
+        element('rect', {
+          class: 'lw-ring',
+          'stroke-width': 2,
+          x: -5,
+          y: -5,
+          width: width + 10,
+          height: height + 10,
+          rx: 5,
+        }),
       ]),
       ...open.map((port) =>
         element('g', { class: 'lw-open', 'data-port': `${node.id}.${port.port}` }, [

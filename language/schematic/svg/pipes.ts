@@ -10,7 +10,9 @@ const bowInset = 5;
 
 /** Path data by line, in the order of `lines`. */
 export function pipePaths(lines: readonly PlacedLine[]): readonly string[] {
-  const risers = lines.flatMap(({ points, line }, owner) => (line.kind === 'mechanical' ? [] : uprights(points, owner)));
+  const risers = lines.flatMap(({ points, line }, owner) =>
+    line.kind === 'mechanical' ? [] : uprights(points, owner),
+  );
   return lines.map((placed, owner) => pipePath(placed, owner, risers));
 }
 
@@ -94,5 +96,5 @@ function bowed(a: Point, b: Point, carrier: Carrier): string {
   const [upper, lower] = bowEnds(carrier);
   const [first, second] = a.y < b.y ? [upper, lower] : [lower, upper];
   const middle = (carrier.top + carrier.bottom) / 2;
-  return `L${digits(first.x)} ${digits(first.y)}Q${digits(carrier.x - bow)} ${digits(middle)} ${digits(second.x)} ${digits(second.y)}`;
+  return `L${digits(first.x)} ${digits(first.y)}Q${digits(carrier.x + (carrier.words === 'left' ? bow : -bow))} ${digits(middle)} ${digits(second.x)} ${digits(second.y)}`;
 }

@@ -12,9 +12,9 @@ import {
   path,
   rect,
   type Shape,
+  type SymbolSubject,
   spread,
   spring,
-  type SymbolSubject,
 } from './drawing.ts';
 import { row, throughPorts } from './ports.ts';
 
@@ -29,12 +29,11 @@ export const pedal: PartSymbol = {
     label: 'below',
     shapes: [
       path(`M30 5C22 22 20 40 14 60`, 'line'),
-      path(`M25 ${rodHeight - 9}V${rodHeight}H46`, 'thin'),
       circle(30, 6, 3.5, 'body'),
       path('M5 57L23 63', 'piston'),
       path('M24 2h12M36 2l3 -4M31 2l3 -4M26 2l3 -4', 'thin'),
     ],
-    anchors: ports.map((port) => ({ port: port.id, edge: 'right', reach: { x: 23, y: rodHeight } })),
+    anchors: ports.map((port) => ({ port: port.id, edge: 'right', reach: { x: 20, y: rodHeight } })),
   }),
 };
 
@@ -48,13 +47,13 @@ export const booster: PartSymbol = {
     shapes: [
       path('M8 14Q8 4 20 3H30Q42 6 44 22V38Q42 54 30 57H20Q8 56 8 46Z', 'body'),
       path('M25 3V16Q30 30 25 44V57', 'thin'),
-      path(`M0 ${rodHeight}H48`, 'line'),
+      path(`M8 ${rodHeight}H44`, 'line'),
       path('M34 3V-3H42', 'thin'),
     ],
     anchors: ports.map((port) => ({
       port: port.id,
       edge: port.flow === 'in' ? 'left' : 'right',
-      reach: { x: port.flow === 'in' ? 0 : 48, y: rodHeight },
+      reach: { x: port.flow === 'in' ? 8 : 44, y: rodHeight },
     })),
   }),
 };
@@ -73,8 +72,18 @@ export const inlineBooster: PartSymbol = {
       rect([38, 14, 5, 16], 'piston'),
     ],
     anchors: [
-      ...row(ports.filter((port) => port.flow === 'in'), 'top', 14, 72),
-      ...row(ports.filter((port) => port.flow !== 'in'), 'bottom', 30, 96),
+      ...row(
+        ports.filter((port) => port.flow === 'in'),
+        'top',
+        14,
+        72,
+      ),
+      ...row(
+        ports.filter((port) => port.flow !== 'in'),
+        'bottom',
+        30,
+        96,
+      ),
     ],
   }),
 };
@@ -89,7 +98,7 @@ function master({ node, ports }: SymbolSubject, chambers: 1 | 2): Core {
   const top = rodHeight - 15;
   const bottom = rodHeight + 15;
   const details = detailsOf(node, 'chamber');
-  const shapes: Shape[] = [rect([6, top, width - 6, 30, 3]), path(`M0 ${rodHeight}H14`)];
+  const shapes: Shape[] = [rect([6, top, width - 6, 30, 3]), path(`M6 ${rodHeight}H14`)];
   const anchors: Omit<Anchor, 'at'>[] = [];
   for (let chamber = 0; chamber < chambers; chamber += 1) {
     const start = 14 + chamber * chamberLength;
@@ -108,7 +117,10 @@ function master({ node, ports }: SymbolSubject, chambers: 1 | 2): Core {
     axis: rodHeight,
     label: 'right',
     shapes,
-    anchors: [...anchors, ...rods.map((port) => ({ port: port.id, edge: 'left' as const, reach: { x: 0, y: rodHeight } }))],
+    anchors: [
+      ...anchors,
+      ...rods.map((port) => ({ port: port.id, edge: 'left' as const, reach: { x: 6, y: rodHeight } })),
+    ],
   };
 }
 
@@ -118,7 +130,12 @@ function chamberOf(port: PortUse, node: PictureNode, chambers: number): number {
   return found < 0 ? 0 : Math.min(found, chambers - 1);
 }
 
-function chamberAnchors(own: readonly PortUse[], x: number, top: number, bottom: number): readonly Omit<Anchor, 'at'>[] {
+function chamberAnchors(
+  own: readonly PortUse[],
+  x: number,
+  top: number,
+  bottom: number,
+): readonly Omit<Anchor, 'at'>[] {
   const feeds = leftToRight(own.filter((port) => port.flow === 'in'));
   const outlets = leftToRight(own.filter((port) => port.flow !== 'in'));
   const feedAt = spread(feeds.length, x, 16, 34);
@@ -133,7 +150,7 @@ export const reservoir: PartSymbol = {
   words: 'reservoir',
   draw: ({ node, ports }) => {
     const compartments = detailsOf(node, 'compartment');
-    const width = Math.max(56, compartments.length * 30, ports.length * 26);
+    const width = Math.max(64, compartments.length * 30, ports.length * 26);
     const walls = compartments.slice(1).map((_, i) => {
       const x = ((i + 1) * width) / compartments.length;
       return path(`M${x} 14V34`, 'thin');

@@ -5,7 +5,7 @@ import type { Anchor, Core, PartSymbol, Point, PortUse, Shape } from './drawing.
 
 export interface BoxText {
   readonly at: Point;
-  readonly anchor: 'start' | 'middle';
+  readonly anchor: 'start' | 'middle' | 'end';
   readonly title: string;
   readonly notes: readonly string[];
 }
@@ -32,6 +32,7 @@ export const noteHeight = 13.5;
 const longestText = 190;
 const gap = 8;
 const badgeRoom = 9;
+const beneath = 6;
 
 export function textBlock(node: Pick<PictureNode, 'label' | 'notes'>) {
   const title = fitText(node.label, titleFont, longestText);
@@ -41,15 +42,24 @@ export function textBlock(node: Pick<PictureNode, 'label' | 'notes'>) {
   return { title, notes, width, height };
 }
 
+export interface BoxSubject {
+  readonly node: PictureNode;
+  readonly ports: readonly PortUse[];
+  /** On which side of an upright line its words stand. */
+  readonly words: 'left' | 'right';
+}
+
 /** Draws the symbol and reserves the room for its label, its stubs and its marks. */
-export function boxed(symbol: PartSymbol, node: PictureNode, ports: readonly PortUse[]): Box {
+export function boxed(symbol: PartSymbol, { node, ports, words }: BoxSubject): Box {
   const core = symbol.draw({ node, ports });
   const block = textBlock(node);
   const marked = node.findings.length > 0 || node.mark !== 'kept';
-  const placed = placements[core.label](core, block, marked ? badgeRoom : 0);
+  const placed = whole(
+    placements[core.label === 'right' && words === 'left' ? 'left' : core.label](core, block, marked ? badgeRoom : 0),
+  );
   const { origin } = placed;
   const anchors = core.anchors.map((anchor): Anchor => {
-    const reach = { x: origin.x + anchor.reach.x, y: origin.y + anchor.reach.y };
+    const reach = { x: Math.round(origin.x + anchor.reach.x), y: Math.round(origin.y + anchor.reach.y) };
     const at = {
       left: { x: 0, y: reach.y },
       right: { x: placed.width, y: reach.y },
@@ -71,6 +81,17 @@ export function boxed(symbol: PartSymbol, node: PictureNode, ports: readonly Por
   };
 }
 
+/** Whole pixels, or the engine takes a line that is out by half a pixel for straight. */
+function whole({ width, height, origin, text, align }: Placement): Placement {
+  return {
+    width: Math.ceil(width),
+    height: Math.ceil(height),
+    origin: { x: Math.round(origin.x), y: Math.round(origin.y) },
+    text,
+    align,
+  };
+}
+
 interface Block {
   readonly width: number;
   readonly height: number;
@@ -82,10 +103,10 @@ interface Placement {
   readonly origin: Point;
   /** Top of the first line of text. */
   readonly text: Point;
-  readonly align: 'start' | 'middle';
+  readonly align: BoxText['anchor'];
 }
 
-const placements: Readonly<Record<Core['label'], (core: Core, block: Block, extra: number) => Placement>> = {
+const placements: Readonly<Record<Core['label'] | 'left', (core: Core, block: Block, extra: number) => Placement>> = {
   right: (core, block, extra) => {
     const height = Math.max(core.height + extra, block.height);
     const origin = { x: 0, y: Math.round((height - core.height + extra) / 2) };
@@ -98,13 +119,25 @@ const placements: Readonly<Record<Core['label'], (core: Core, block: Block, extr
       align: 'start',
     };
   },
+  left: (core, block, extra) => {
+    const height = Math.max(core.height + extra, block.height);
+    const y = Math.round((height - core.height + extra) / 2);
+    const x = block.width === 0 ? 0 : gap + block.width;
+    return {
+      width: x + core.width + extra,
+      height,
+      origin: { x, y },
+      text: { x: block.width, y: Math.max(0, y + core.height / 2 - block.height / 2) },
+      align: 'end',
+    };
+  },
   below: (core, block, extra) => {
     const width = Math.max(core.width + extra * 2, block.width);
     return {
       width,
-      height: core.height + extra + (block.height === 0 ? 0 : 4 + block.height),
+      height: core.height + extra + (block.height === 0 ? 0 : beneath + block.height),
       origin: { x: (width - core.width) / 2, y: extra },
-      text: { x: width / 2, y: extra + core.height + 4 },
+      text: { x: width / 2, y: extra + core.height + beneath },
       align: 'middle',
     };
   },
@@ -119,12 +152,13 @@ const placements: Readonly<Record<Core['label'], (core: Core, block: Block, extr
     };
   },
   corner: (core, block, extra) => {
-    const half = Math.max(core.width / 2 + extra, block.width + gap);
+    const start = gap + extra;
+    const half = Math.max(core.width / 2 + extra, block.width + start);
     return {
       width: half * 2,
-      height: Math.max(core.height, core.height / 2 + 3 + block.height),
-      origin: { x: half - core.width / 2, y: 0 },
-      text: { x: half + gap, y: core.height / 2 + 3 },
+      height: extra + Math.max(core.height, core.height / 2 + 3 + block.height),
+      origin: { x: half - core.width / 2, y: extra },
+      text: { x: half + start, y: extra + core.height / 2 + 3 },
       align: 'start',
     };
   },

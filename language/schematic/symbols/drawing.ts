@@ -42,6 +42,8 @@ export interface PortUse {
   readonly flow: 'in' | 'out' | 'loop' | 'idle';
   /** Where the line leads, across the vehicle: below 0 to the left, above 0 to the right. */
   readonly toward: number;
+  /** Which of several ways through the part, from the left. */
+  readonly channel?: number;
 }
 
 /** The symbol proper, with its own small coordinates; the box around it and its label are added by `boxed`. */
@@ -105,7 +107,10 @@ export function spread(count: number, centre: number, gap: number, room: number)
 
 /** The ports in the order of where they lead, left first; equals keep the order of the text. */
 export function leftToRight(ports: readonly PortUse[]): readonly PortUse[] {
-  return ports.map((port, index) => ({ port, index })).sort(byToward).map((entry) => entry.port);
+  return ports
+    .map((port, index) => ({ port, index }))
+    .sort(byToward)
+    .map((entry) => entry.port);
 }
 
 function byToward(a: { port: PortUse; index: number }, b: { port: PortUse; index: number }): number {

@@ -12,11 +12,44 @@ export interface Flank {
   readonly gap?: number;
 }
 
-/** What comes in sits at the top, all else at the bottom, each side ordered by where its lines lead. */
-export function throughPorts(ports: readonly PortUse[], { width, top, bottom, gap = 14 }: Flank): readonly Placed[] {
+/**
+ * What comes in sits at the top, all else at the bottom, each side ordered by where its lines lead; a part with several
+ * ways through it keeps each of them in a column of its own.
+ */
+export function throughPorts(ports: readonly PortUse[], flank: Flank): readonly Placed[] {
+  const { width, top, bottom, gap = 14 } = flank;
+  const channels = [...new Set(ports.flatMap((port) => port.channel ?? []))].sort((a, b) => a - b);
+  if (channels.length > 1) return channels.flatMap((channel, i) => column(ports, channel, i, { channels, flank }));
   const incoming = leftToRight(ports.filter((port) => port.flow === 'in'));
   const others = leftToRight(ports.filter((port) => port.flow !== 'in'));
   return [...row(incoming, 'top', top, width, gap), ...row(others, 'bottom', bottom, width, gap)];
+}
+
+interface Columns {
+  readonly channels: readonly number[];
+  readonly flank: Flank;
+}
+
+function column(ports: readonly PortUse[], channel: number, index: number, { channels, flank }: Columns) {
+  const { width, top, bottom, gap = 14 } = flank;
+  const centres = spread(channels.length, width / 2, gap, width - 16);
+  const own = ports.filter((port) => (port.channel ?? channels[0]) === channel);
+  const at = (list: readonly PortUse[], edge: Edge, y: number) => {
+    const places = spread(list.length, centres[index] ?? width / 2, 14, gap - 10);
+    return leftToRight(list).map((port, i) => anchor(port, edge, places[i] ?? width / 2, y));
+  };
+  return [
+    ...at(
+      own.filter((port) => port.flow === 'in'),
+      'top',
+      top,
+    ),
+    ...at(
+      own.filter((port) => port.flow !== 'in'),
+      'bottom',
+      bottom,
+    ),
+  ];
 }
 
 /** All ports on one edge, ordered by where their lines lead. */

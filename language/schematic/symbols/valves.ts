@@ -8,7 +8,12 @@ export const checkValve: PartSymbol = {
     width: 30,
     height: 34,
     label: 'right',
-    shapes: [path('M5 8L15 20L25 8', 'line'), circle(15, 11, 5.5, 'body'), path('M15 20V34', 'line'), path('M15 0V5', 'line')],
+    shapes: [
+      path('M5 8L15 20L25 8', 'line'),
+      circle(15, 11, 5.5, 'body'),
+      path('M15 20V34', 'line'),
+      path('M15 0V5', 'line'),
+    ],
     anchors: throughPorts(ports, { width: 30, top: 0, bottom: 34 }),
   }),
 };
@@ -85,7 +90,7 @@ export const pressureDifferentialValve: PartSymbol = {
       path('M42 14V8M38 8H46L44 2', 'thin'),
       circle(42, 25, 2.5, 'body'),
     ],
-    anchors: throughPorts(ports, { width: 84, top: 14, bottom: 36, gap: 56 }),
+    anchors: throughPorts(ports, { width: 84, top: 14, bottom: 36, gap: 54 }),
   }),
 };
 
@@ -114,11 +119,7 @@ export const pressureSwitch: PartSymbol = {
     width: 30,
     height: 36,
     label: 'right',
-    shapes: [
-      circle(15, 18, 13, 'body'),
-      path('M7 22H12M18 22H23M12 22L19 14', 'line'),
-      path('M15 5V10', 'thin'),
-    ],
+    shapes: [circle(15, 18, 13, 'body'), path('M7 22H12M18 22H23M12 22L19 14', 'line'), path('M15 5V10', 'thin')],
     anchors: row(ports, 'top', 5, 30),
   }),
 };

@@ -37,7 +37,9 @@ export const drumBrake: PartSymbol = {
         path(`M${middle - 12} 23A22 22 0 0 0 ${middle - 12} 61`, 'line'),
         path(`M${middle + 12} 23A22 22 0 0 1 ${middle + 12} 61`, 'line'),
         circle(middle, hub, 4.5, 'thin'),
-        ...(cylinders.length > 1 ? [] : [path(`M${middle - 12} 62H${middle + 12}`, 'thin'), circle(middle, 62, 3.5, 'body')]),
+        ...(cylinders.length > 1
+          ? []
+          : [path(`M${middle - 12} 62H${middle + 12}`, 'thin'), circle(middle, 62, 3.5, 'body')]),
         ...levels.flatMap((y, i) => wheelCylinder(y, cylinders[i]?.id)),
       ],
     });
@@ -100,7 +102,12 @@ function wheel(node: PictureNode, ports: readonly PortUse[], parts: Wheel): Core
 }
 
 /** A bleed nipple on the outer side of the cylinder that it vents. */
-function nipple(node: PictureNode, bleeder: PictureDetail, index: number, { cylinders, levels, halfWidth }: Wheel): Shape {
+function nipple(
+  node: PictureNode,
+  bleeder: PictureDetail,
+  index: number,
+  { cylinders, levels, halfWidth }: Wheel,
+): Shape {
   const owner = cylinders.findIndex((cylinder) => bleeder.id.startsWith(`${cylinder.id}.`));
   const level = levels[owner < 0 ? Math.min(index, levels.length - 1) : Math.min(owner, levels.length - 1)] ?? 20;
   const way = outboard(node) === 'left' ? -1 : 1;
@@ -139,6 +146,12 @@ function seats(node: PictureNode, ports: readonly PortUse[], wheelParts: Wheel):
     ...fluid
       .filter((port) => !atTop.includes(port))
       .map((port) => flank(port, port.flow === 'loop' ? outboard(node) : inboard(node), levelOf(port))),
-    ...parking.map((port): Seat => ({ port: port.id, edge: inboard(node), reach: { x: inboard(node) === 'left' ? 0 : size, y: 52 } })),
+    ...parking.map(
+      (port): Seat => ({
+        port: port.id,
+        edge: inboard(node),
+        reach: { x: inboard(node) === 'left' ? 0 : size, y: 52 },
+      }),
+    ),
   ];
 }
