@@ -68,7 +68,7 @@ function freshPins({ vertices, arcs }: Structure): ReadonlyMap<number, number> {
   vertices.forEach((_, i) => {
     if (into[i] === 0) visit(i);
   });
-  centred.forEach((i, place) => pins.set(i, ((place + 1) / (centred.length + 1) - 0.5) * 0.8));
+  for (const [place, i] of centred.entries()) pins.set(i, ((place + 1) / (centred.length + 1) - 0.5) * 0.8);
   return pins;
 }
 
