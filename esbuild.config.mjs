@@ -14,6 +14,7 @@ const shared = {
   sourcemap: production ? false : 'linked',
   legalComments: 'none',
   logLevel: 'warning',
+  metafile: true,
 };
 
 const node = {
@@ -61,8 +62,7 @@ async function writePictureStyles() {
 
 await rm('dist', { recursive: true, force: true });
 await mkdir('dist');
-await Promise.all([
-  writePictureStyles(),
+const bundles = await Promise.all([
   build({ ...node, inject: [], external: ['vscode'], entryPoints: { extension: 'extension/main.ts' } }),
   build({
     ...browser,
@@ -85,3 +85,9 @@ await Promise.all([
   build({ ...browser, entryPoints: present({ 'server-browser': 'server/main-browser.ts' }) }),
   build({ ...node, inject: [], entryPoints: { elk: 'elkjs/lib/elk.bundled.js' } }),
 ]);
+await writePictureStyles();
+
+// Whose work is in the bundles, so that a test can tell whether the notices name them all.
+const inputs = bundles.flatMap(({ metafile }) => Object.keys(metafile.inputs));
+const packages = inputs.flatMap((file) => file.match(/.*node_modules\/((?:@[^/]+\/)?[^/]+)/)?.[0] ?? []);
+await writeFile('dist/packages.json', JSON.stringify([...new Set(packages)].sort(), undefined, 2));

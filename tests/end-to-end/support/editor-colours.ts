@@ -48,6 +48,7 @@ export function editorColours(kind: ThemeKind): Readonly<Record<string, string>>
     '--vscode-list-hoverBackground': button,
     '--vscode-list-activeSelectionBackground': kind === 'vscode-high-contrast' ? '#000000' : focus,
     '--vscode-list-activeSelectionForeground': '#ffffff',
+    ...(kind.startsWith('vscode-high-contrast') ? { '--vscode-contrastActiveBorder': focus } : {}),
     '--vscode-inputValidation-warningBackground': paper,
     '--vscode-inputValidation-warningBorder': '#b89500',
   };
