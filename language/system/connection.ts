@@ -3,6 +3,7 @@ import type { Stated } from '../quantity/index.ts';
 import type { FlareForm } from '../standards/flare-forms.ts';
 import type { Gender, SeatName } from '../standards/seats.ts';
 import type { Thread } from '../standards/threads.ts';
+import type { Origin } from './origin.ts';
 
 /** `unknown` was written as `?`; `unstated` was not written. */
 export type ThreadFact =
@@ -27,6 +28,9 @@ export interface TubeEnd {
   readonly nutLength: 'long' | 'short' | undefined;
   readonly flare: FlareForm | 'unknown' | undefined;
   readonly tube: Stated<'length'> | undefined;
+  /** Where nut and flare are said: at the end itself, for the whole run, or in the stock that it is made of. */
+  readonly nutOrigin: Origin | undefined;
+  readonly flareOrigin: Origin | undefined;
 }
 
 /** The eye of a banjo fitting, clamped by a banjo bolt between two washers. */

@@ -10,7 +10,10 @@ export interface Joint {
   readonly a: PortId;
   readonly b: PortId;
   readonly presence: Presence;
+  /** The reference to the port, or the whole statement of parts screwed together. */
   readonly origin: Origin;
+  /** The whole statement that joins them. */
+  readonly statement: Origin;
 }
 
 /** One part acts on another without a joint in the fluid: pedal on master, compartment over chamber, lever on brakes. */

@@ -1,6 +1,6 @@
 /** Threads, seats, nuts and flares in the text → typed connections. */
 import type * as ast from '../../grammar/generated/ast.ts';
-import { type SeatName, seatNames } from '../../standards/seats.ts';
+import { type SeatName, seatNames, seats } from '../../standards/seats.ts';
 import { readThread } from '../../standards/threads.ts';
 import type { Connection, ThreadFact, TubeEnd } from '../connection.ts';
 import type { Position } from '../route.ts';
@@ -25,7 +25,7 @@ function threadFact(node: ast.Connection | ast.Nut, owner: ValueOwner, notes: Re
   return { kind: 'unstated' };
 }
 
-/** A port's or hose end's connection. A port without a gender is female, as ports in metal are. */
+/** A port's or hose end's connection. A port without a gender is female, as ports in metal are, but for the noses of flare fittings. */
 export function readConnection(
   node: ast.Connection | undefined,
   owner: ValueOwner,
@@ -43,11 +43,13 @@ export function readConnection(
   if (words.includes('banjo') && node?.thread === undefined && node?.unknownThread !== true && gender === undefined) {
     return { kind: 'banjo', hole: sized('banjo') };
   }
+  const seat = words.find(isSeat);
+  const isNose = seat !== undefined && seats[seat].nutGender === 'female';
   return {
     kind: 'threaded',
     thread: node ? threadFact(node, owner, notes) : { kind: 'unstated' },
-    gender: gender ?? unstatedGender,
-    seat: words.find(isSeat),
+    gender: gender ?? (isNose && unstatedGender !== undefined ? 'male' : unstatedGender),
+    seat,
     turning: words.includes('swivel') ? 'swivel' : words.includes('fixed') ? 'fixed' : undefined,
     plugged: words.includes('plugged'),
   };
@@ -69,6 +71,8 @@ export function readTubeEnd(
     nutLength: nut?.length,
     flare: flare?.unknownForm === true ? 'unknown' : flare?.form,
     tube,
+    nutOrigin: nut && originOf(nut),
+    flareOrigin: flare && originOf(flare),
   };
 }
 

@@ -29,7 +29,14 @@ export function jointsOfDraft(draft: Draft, path: readonly string[], named: Name
         const port = node.port && resolvePort(node.port, mirrored, named, notes);
         if (port === undefined || node.port === undefined) continue;
         const presence = within(part.presence, node.mark ?? 'kept');
-        joints.push({ kind: 'end', a: portIdOf(id, slot.side), b: port.id, presence, origin: originOf(node.port) });
+        joints.push({
+          kind: 'end',
+          a: portIdOf(id, slot.side),
+          b: port.id,
+          presence,
+          origin: originOf(node.port),
+          statement: originOf(node),
+        });
       }
     }
   }
@@ -52,5 +59,6 @@ export function jointsOfDraft(draft: Draft, path: readonly string[], named: Name
 export function jointOfScrew(node: ast.Screw, named: Named, notes: ReadingNotes): Joint | undefined {
   const a = node.male && resolvePort(node.male, false, named, notes);
   const b = node.female && resolvePort(node.female, false, named, notes);
-  return a && b && { kind: 'screwed', a: a.id, b: b.id, presence: node.mark ?? 'kept', origin: originOf(node) };
+  const origin = originOf(node);
+  return a && b && { kind: 'screwed', a: a.id, b: b.id, presence: node.mark ?? 'kept', origin, statement: origin };
 }
