@@ -310,7 +310,21 @@ export function isCorner(item: unknown): item is Corner {
     return reflection.isInstance(item, Corner.$type);
 }
 
-export type Declaration = Accept | Fluid | Mirror | Part | Reading | Record | Screw | Stock | Vehicle;
+export interface Dated extends langium.AstNode {
+    readonly $type: 'Dated' | 'Reading' | 'Record';
+    date: string;
+}
+
+export const Dated = {
+    $type: 'Dated',
+    date: 'date'
+} as const;
+
+export function isDated(item: unknown): item is Dated {
+    return reflection.isInstance(item, Dated.$type);
+}
+
+export type Declaration = Accept | Fluid | Mirror | Part | Screw | Stock | Vehicle;
 
 export const Declaration = {
     $type: 'Declaration'
@@ -504,7 +518,7 @@ export function isMeasure(item: unknown): item is Measure {
     return reflection.isInstance(item, Measure.$type);
 }
 
-export type Member = Clip | End | Flare | Nut | Part | Path | PortGroup | Property | Reading | Record | Relation | Route | Tube;
+export type Member = Clip | Dated | End | Flare | Nut | Part | Path | PortGroup | Property | Relation | Route | Tube;
 
 export const Member = {
     $type: 'Member'
@@ -718,10 +732,8 @@ export function isPropertyKey(item: unknown): item is PropertyKey {
     return item === 'drum' || item === 'disc' || item === 'travel' || item === 'fluid' || item === 'height' || item === 'diameter' || item === 'radius' || (typeof item === 'string' && (/[A-Za-z_\u00C0-\u00D6\u00D8-\u00F6\u00F8-\u024F\u0370-\u1FFF\u3040-\uD7FF][\w\u00C0-\u00D6\u00D8-\u00F6\u00F8-\u024F\u0370-\u1FFF\u3040-\uD7FF]*(-[\w\u00C0-\u00D6\u00D8-\u00F6\u00F8-\u024F\u0370-\u1FFF\u3040-\uD7FF]+)*/.test(item)));
 }
 
-export interface Reading extends langium.AstNode {
-    readonly $container: File | Fluid | Mirror | Part | Stock | Vehicle;
+export interface Reading extends Dated {
     readonly $type: 'Reading';
-    date: string;
     key: string;
     push?: Value;
     time?: Value;
@@ -741,13 +753,11 @@ export function isReading(item: unknown): item is Reading {
     return reflection.isInstance(item, Reading.$type);
 }
 
-export interface Record extends langium.AstNode {
-    readonly $container: File | Fluid | Mirror | Part | Stock | Vehicle;
+export interface Record extends Dated {
     readonly $type: 'Record';
     action?: RecordAction;
     arrived?: string;
     bought?: string;
-    date: string;
     note?: string;
     number?: string;
     verb: RecordVerb;
@@ -1043,7 +1053,7 @@ export function isVehicle(item: unknown): item is Vehicle {
     return reflection.isInstance(item, Vehicle.$type);
 }
 
-export type VehicleMember = Property | Reading | Record;
+export type VehicleMember = Dated | Property;
 
 export const VehicleMember = {
     $type: 'VehicleMember'
@@ -1061,6 +1071,7 @@ export type LinewrightAstType = {
     Coil: Coil
     Connection: Connection
     Corner: Corner
+    Dated: Dated
     Declaration: Declaration
     Element: Element
     End: End
@@ -1210,6 +1221,15 @@ export class LinewrightAstReflection extends langium.AbstractAstReflection {
                 }
             },
             superTypes: [RouteItem.$type]
+        },
+        Dated: {
+            name: Dated.$type,
+            properties: {
+                date: {
+                    name: Dated.date
+                }
+            },
+            superTypes: [Member.$type, VehicleMember.$type]
         },
         Declaration: {
             name: Declaration.$type,
@@ -1570,7 +1590,7 @@ export class LinewrightAstReflection extends langium.AbstractAstReflection {
                     name: Reading.value
                 }
             },
-            superTypes: [Declaration.$type, Member.$type, VehicleMember.$type]
+            superTypes: [Dated.$type]
         },
         Record: {
             name: Record.$type,
@@ -1602,7 +1622,7 @@ export class LinewrightAstReflection extends langium.AbstractAstReflection {
                     name: Record.verb
                 }
             },
-            superTypes: [Declaration.$type, Member.$type, VehicleMember.$type]
+            superTypes: [Dated.$type]
         },
         Reference: {
             name: Reference.$type,
