@@ -36,6 +36,14 @@ export interface FileReading {
   readonly toMeasure: readonly ToMeasure[];
   /** Files that this one uses, found or not. */
   readonly uses: readonly string[];
+  /** Stock that the file itself declares. */
+  readonly stocks: readonly DeclaredStock[];
+}
+
+export interface DeclaredStock {
+  readonly name: string;
+  /** Where its name stands. */
+  readonly origin: Problem['origin'];
 }
 
 export interface ToMeasure {

@@ -71,6 +71,10 @@ export function readFile(file: ast.File, uri: string, files: UsableFiles): FileR
     problems: distinctProblems(notes),
     toMeasure: inOrderOfText(notes.toMeasure, uri),
     uses: sources.uses,
+    stocks: file.declarations
+      .filter(ast.isStock)
+      .filter(({ name }) => name !== undefined)
+      .map((stock) => ({ name: stock.name, origin: originOfProperty(stock, 'name') })),
   };
 }
 

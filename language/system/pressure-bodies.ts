@@ -1,0 +1,110 @@
+/** Bodies of fluid under pressure: all that empties when one part of it leaks, cut at pistons and spools. */
+import { type FluidGraph, isChamber, type Tie, type Volume } from './fluid-graph.ts';
+import { kindRow } from './kinds/index.ts';
+import type { Part, PartId } from './part.ts';
+import type { System } from './system.ts';
+
+export interface PressureBody {
+  /** The master chambers that press it; more than one is a fault, none means that nothing does. */
+  readonly chambers: readonly PartId[];
+  readonly volumes: readonly Volume[];
+  /** The parts that hold it, each once, in the order of the text. */
+  readonly parts: readonly PartId[];
+}
+
+export interface PressureBodies {
+  readonly bodies: readonly PressureBody[];
+  /** By the id of a volume; several for a meeting. */
+  readonly at: ReadonlyMap<string, readonly PressureBody[]>;
+  /**
+   * Cylinders and calipers where two chambers arrive and the file does not say which ports share fluid: one with two
+   * pistons and two circuits, perhaps. The bodies end there.
+   */
+  readonly meetings: readonly Volume[];
+}
+
+/** Linear in parts and joints. Ways that an opaque part does not state lead nowhere. */
+export function pressureBodiesOf(system: Pick<System, 'graph' | 'partById'>): PressureBodies {
+  const { graph, partById } = system;
+  const chambers = chambersOf(graph, partById);
+  const pressed = graph.volumes.filter(({ side }) => side === 'pressure');
+  const meetings = meetingsIn(graph, pressed, partById, chambers);
+  const closed = new Set(meetings.map(({ id }) => id));
+  const open = pressed.filter(({ id }) => !closed.has(id));
+  const at = new Map<string, PressureBody[]>();
+  const bodies = joinedVolumes(graph, open).map((volumes): PressureBody => {
+    const ids = new Set(volumes.map(({ id }) => id));
+    const arriving = meetings.filter(({ id }) => neighbours(graph, id).some((other) => ids.has(other)));
+    const all = [...volumes, ...arriving];
+    const parts = [...new Set(all.map(({ part }) => part))];
+    const body = { chambers: volumes.flatMap(({ id }) => chambers.get(id) ?? []), volumes: all, parts };
+    for (const { id } of all) at.set(id, [...(at.get(id) ?? []), body]);
+    return body;
+  });
+  return { bodies, at, meetings };
+}
+
+/** Whether fluid passes here for certain. */
+export const isOpenWay = ({ through }: Tie): boolean => through.kind !== 'unstated';
+
+/** The volumes in groups that fluid passes between, none of them through volumes that are not given. */
+export function joinedVolumes(graph: FluidGraph, volumes: readonly Volume[]): readonly (readonly Volume[])[] {
+  const left = new Map(volumes.map((volume) => [volume.id, volume]));
+  const groups: Volume[][] = [];
+  for (const first of volumes) {
+    if (!left.delete(first.id)) continue;
+    const group = [first];
+    for (const { id } of group) {
+      for (const other of neighbours(graph, id)) {
+        const volume = left.get(other);
+        if (volume !== undefined && left.delete(other)) group.push(volume);
+      }
+    }
+    groups.push(group);
+  }
+  return groups;
+}
+
+function neighbours(graph: FluidGraph, id: string): readonly string[] {
+  const ties = (graph.tiesAt.get(id) ?? []).filter(isOpenWay);
+  return ties.map(({ a, b }) => (a === id ? b : a));
+}
+
+/** Chambers by the volume that each presses. */
+function chambersOf(graph: FluidGraph, partById: ReadonlyMap<PartId, Part>): ReadonlyMap<string, PartId> {
+  const found = new Map<string, PartId>();
+  for (const { id, part, side } of graph.volumes) {
+    const owner = partById.get(part);
+    if (side === 'pressure' && owner !== undefined && isChamber(owner)) found.set(id, part);
+  }
+  return found;
+}
+
+function meetingsIn(
+  graph: FluidGraph,
+  pressed: readonly Volume[],
+  partById: ReadonlyMap<PartId, Part>,
+  chambers: ReadonlyMap<string, PartId>,
+): readonly Volume[] {
+  const may = pressed.filter((volume) => mayHoldTwo(volume, graph, partById));
+  if (may.length === 0) return [];
+  const aside = new Set(may.map(({ id }) => id));
+  const bodyOf = new Map<string, readonly Volume[]>();
+  const rest = joinedVolumes(
+    graph,
+    pressed.filter(({ id }) => !aside.has(id)),
+  );
+  for (const group of rest) {
+    if (group.some(({ id }) => chambers.has(id))) for (const { id } of group) bodyOf.set(id, group);
+  }
+  return may.filter(({ id }) => {
+    const arriving = new Set(neighbours(graph, id).flatMap((other) => bodyOf.get(other)?.[0] ?? []));
+    return arriving.size > 1;
+  });
+}
+
+function mayHoldTwo({ id, part }: Volume, graph: FluidGraph, partById: ReadonlyMap<PartId, Part>): boolean {
+  const owner = partById.get(part);
+  if (owner === undefined || kindRow(owner.kind).fluid !== 'consumer' || owner.paths.length > 0) return false;
+  return (graph.tiesAt.get(id)?.length ?? 0) > 1;
+}
