@@ -1,0 +1,30 @@
+/** The table of all computations; a new figure is a new row. */
+import { caliperArea } from './caliper-area.ts';
+import { chamberArea } from './chamber.ts';
+import { circuitVolume } from './circuit-volume.ts';
+import type { CircuitComputation, PartComputation, SystemComputation } from './computation.ts';
+import { cylinderArea, cylinderSecondArea, cylinderTotalArea } from './cylinder-area.ts';
+import { cylinderDisplacementPerMm } from './cylinder-displacement.ts';
+import { partVolumes } from './part-volumes.ts';
+import { cutLength } from './run-cut-length.ts';
+import { actuatorArea, slaveArea } from './slave-area.ts';
+import { systemVolume } from './system-volume.ts';
+
+/** In the order in which a part's figures are told. */
+export const partComputations: readonly PartComputation[] = [
+  { kinds: ['run'], compute: (run, context) => context.centrelineLengthOf(run) },
+  { kinds: ['run'], compute: cutLength },
+  { kinds: ['cylinder'], compute: cylinderArea },
+  { kinds: ['cylinder'], compute: cylinderSecondArea },
+  { kinds: ['cylinder'], compute: cylinderTotalArea },
+  { kinds: ['cylinder'], compute: cylinderDisplacementPerMm },
+  { kinds: ['caliper'], compute: caliperArea },
+  { kinds: ['clutch-slave'], compute: slaveArea },
+  { kinds: ['actuator'], compute: actuatorArea },
+  { kinds: ['master', 'primary', 'secondary'], compute: chamberArea },
+  { kinds: partVolumes.flatMap(({ kinds }) => kinds), compute: (part, context) => context.volumeOf(part) },
+];
+
+export const circuitComputations: readonly CircuitComputation[] = [{ compute: circuitVolume }];
+
+export const systemComputations: readonly SystemComputation[] = [{ compute: systemVolume }];

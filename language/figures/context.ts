@@ -1,0 +1,31 @@
+/** What the computations of one system share, each thing worked out once and only when asked for. */
+import type { PartKind } from '../system/kinds/index.ts';
+import type { Part } from '../system/part.ts';
+import type { System } from '../system/system.ts';
+import type { Figure } from './figure.ts';
+import { partVolumes } from './part-volumes.ts';
+import { remembered } from './remembered.ts';
+import type { Development } from './route-geometry.ts';
+import { centrelineLength } from './run-centreline-length.ts';
+import { developmentOf } from './run-route.ts';
+
+export interface FigureContext {
+  readonly system: System;
+  /** The developed route; undefined for a part without one. */
+  developmentOf(part: Part): Development | undefined;
+  centrelineLengthOf(run: Part): Figure<'length'>;
+  /** The fluid in a part; undefined for one that holds none. */
+  volumeOf(part: Part): Figure<'volume'> | undefined;
+}
+
+export function contextOf(system: System): FigureContext {
+  const volumesByKind = new Map<PartKind, (typeof partVolumes)[number]>();
+  for (const row of partVolumes) for (const kind of row.kinds) volumesByKind.set(kind, row);
+  const context: FigureContext = {
+    system,
+    developmentOf: remembered(developmentOf),
+    centrelineLengthOf: remembered((run) => centrelineLength(run, context)),
+    volumeOf: remembered((part) => volumesByKind.get(part.kind)?.compute(part, context)),
+  };
+  return context;
+}

@@ -1,0 +1,65 @@
+/** All that a system comes to: its figures, worked out when they are asked for and only once. */
+import type { Circuit } from '../system/circuits.ts';
+import type { PartKind } from '../system/kinds/index.ts';
+import type { Part } from '../system/part.ts';
+import { allParts, type System } from '../system/system.ts';
+import type { PartComputation } from './computation.ts';
+import { circuitComputations, partComputations, systemComputations } from './computations.ts';
+import { contextOf } from './context.ts';
+import type { Figure } from './figure.ts';
+import { once, remembered } from './remembered.ts';
+
+export { type ExplainedLine, explainFigure, sayFigure } from './explain.ts';
+export type { Figure, Input, Need, Result } from './figure.ts';
+export type { DevelopedBend, Development } from './route-geometry.ts';
+export { type LengthsApart, lengthsApart } from './run-centreline-length.ts';
+export { bendsOf, developmentOf } from './run-route.ts';
+export { writeResult } from './write-result.ts';
+
+export interface Figures {
+  /** In the order of the text; those of a part together, what is of the whole last. */
+  readonly all: readonly Figure[];
+  /** Those of the part, port or chamber with this path, or of `system`. */
+  of(subject: string): readonly Figure[];
+  find(subject: string, id: string): Figure | undefined;
+}
+
+/** Prepares the figures of a system; works out nothing yet. */
+export function figuresOf(system: System): Figures {
+  const context = contextOf(system);
+  const parts: ReadonlyMap<string, Part> = system.partById;
+  const circuits = new Map<string, Circuit>(system.circuits.map((circuit) => [circuit.chamber, circuit]));
+  const rows = rowsByKind();
+  const ofWhole = once(() => systemComputations.map((row) => row.compute(context)));
+  const ofPart = remembered((part: Part): readonly Figure[] => {
+    const circuit = circuits.get(part.id);
+    return [
+      ...(rows.get(part.kind) ?? []).flatMap((row) => row.compute(part, context) ?? []),
+      ...(circuit ? circuitComputations.map((row) => row.compute(circuit, context)) : []),
+    ];
+  });
+  const all = once(() => [...allParts(system).flatMap(ofPart), ...ofWhole()]);
+  const of = (subject: string): readonly Figure[] => {
+    const part = parts.get(subject);
+    return [...(part ? ofPart(part) : []), ...(subject === 'system' ? ofWhole() : [])];
+  };
+  return {
+    get all() {
+      return all();
+    },
+    of,
+    find: (subject, id) => of(subject).find((figure) => figure.id === id),
+  };
+}
+
+function rowsByKind(): ReadonlyMap<PartKind, readonly PartComputation[]> {
+  const rows = new Map<PartKind, PartComputation[]>();
+  for (const row of partComputations) {
+    for (const kind of row.kinds) {
+      const list = rows.get(kind);
+      if (list) list.push(row);
+      else rows.set(kind, [row]);
+    }
+  }
+  return rows;
+}
