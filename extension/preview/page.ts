@@ -14,7 +14,7 @@ export function policy(parts: Pick<PageParts, 'nonce' | 'cspSource'>): string {
     `default-src 'none'`,
     `base-uri 'none'`,
     `form-action 'none'`,
-    `img-src ${parts.cspSource} data: blob:`,
+    `img-src ${parts.cspSource} data:`,
     `style-src ${parts.cspSource}`,
     `script-src 'nonce-${parts.nonce}'`,
   ].join('; ');

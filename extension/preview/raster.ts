@@ -1,5 +1,4 @@
 /** Has the page turn a picture into PNG bytes: it is the only part of the extension that can draw. */
-import { l10n } from 'vscode';
 import type { ToHost, ToPage } from './messages.ts';
 
 export interface Rasteriser {
@@ -43,7 +42,7 @@ export function createRasteriser(post: (message: ToPage) => void): Rasteriser {
       if (message.type === 'rasterFailed') finish(message.job)?.reject(new Error(message.message));
     },
     dispose: () => {
-      for (const { reject } of jobs.values()) reject(new Error(l10n.t('The preview was closed.')));
+      for (const { reject } of jobs.values()) reject(new Error('The preview was closed.'));
       jobs.clear();
     },
   };
