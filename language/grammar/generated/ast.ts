@@ -324,7 +324,7 @@ export function isDated(item: unknown): item is Dated {
     return reflection.isInstance(item, Dated.$type);
 }
 
-export type Declaration = Accept | Fluid | Mirror | Part | Screw | Stock | Vehicle;
+export type Declaration = Accept | Fluid | Marked | Stock | Vehicle;
 
 export const Declaration = {
     $type: 'Declaration'
@@ -344,12 +344,10 @@ export function isElement(item: unknown): item is Element {
     return reflection.isInstance(item, Element.$type);
 }
 
-export interface End extends langium.AstNode {
-    readonly $container: Mirror | Part | Stock;
+export interface End extends MarkedMember {
     readonly $type: 'End';
     connection?: Connection;
     facts: Array<EndFact>;
-    mark?: Mark;
     port?: Reference;
     side: 'from' | 'to';
 }
@@ -491,6 +489,34 @@ export function isMark(item: unknown): item is Mark {
     return item === 'to-fit' || item === 'to-remove';
 }
 
+export interface Marked extends langium.AstNode {
+    readonly $type: 'Marked' | 'Mirror' | 'Part' | 'Screw';
+    mark?: Mark;
+}
+
+export const Marked = {
+    $type: 'Marked',
+    mark: 'mark'
+} as const;
+
+export function isMarked(item: unknown): item is Marked {
+    return reflection.isInstance(item, Marked.$type);
+}
+
+export interface MarkedMember extends langium.AstNode {
+    readonly $type: 'End' | 'MarkedMember' | 'Part' | 'PortGroup';
+    mark?: Mark;
+}
+
+export const MarkedMember = {
+    $type: 'MarkedMember',
+    mark: 'mark'
+} as const;
+
+export function isMarkedMember(item: unknown): item is MarkedMember {
+    return reflection.isInstance(item, MarkedMember.$type);
+}
+
 export type Material = 'aluminium' | 'coated-steel' | 'copper' | 'copper-nickel' | 'stainless' | 'steel';
 
 export function isMaterial(item: unknown): item is Material {
@@ -518,7 +544,7 @@ export function isMeasure(item: unknown): item is Measure {
     return reflection.isInstance(item, Measure.$type);
 }
 
-export type Member = Clip | Dated | End | Flare | Nut | Part | Path | PortGroup | Property | Relation | Route | Tube;
+export type Member = Clip | Dated | Flare | MarkedMember | Nut | Path | Property | Relation | Route | Tube;
 
 export const Member = {
     $type: 'Member'
@@ -528,10 +554,8 @@ export function isMember(item: unknown): item is Member {
     return reflection.isInstance(item, Member.$type);
 }
 
-export interface Mirror extends langium.AstNode {
-    readonly $container: File;
+export interface Mirror extends Marked {
     readonly $type: 'Mirror';
-    mark?: Mark;
     members: Array<Member>;
     name: string;
     place?: langium.Reference<PlaceDeclaration>;
@@ -570,11 +594,9 @@ export function isNut(item: unknown): item is Nut {
     return reflection.isInstance(item, Nut.$type);
 }
 
-export interface Part extends langium.AstNode {
-    readonly $container: File | Mirror | Part | Stock;
+export interface Part extends Marked, MarkedMember {
     readonly $type: 'Part';
     kind: Kind;
-    mark?: Mark;
     members: Array<Member>;
     name?: string;
     place?: langium.Reference<PlaceDeclaration>;
@@ -667,11 +689,9 @@ export function isPort(item: unknown): item is Port {
     return reflection.isInstance(item, Port.$type);
 }
 
-export interface PortGroup extends langium.AstNode {
-    readonly $container: Mirror | Part | Stock;
+export interface PortGroup extends MarkedMember {
     readonly $type: 'PortGroup';
     connection: Connection;
-    mark?: Mark;
     ports: Array<Port>;
 }
 
@@ -864,12 +884,10 @@ export function isRoutePoint(item: unknown): item is RoutePoint {
     return reflection.isInstance(item, RoutePoint.$type);
 }
 
-export interface Screw extends langium.AstNode {
-    readonly $container: File;
+export interface Screw extends Marked {
     readonly $type: 'Screw';
     female: Reference;
     male: Reference;
-    mark?: Mark;
 }
 
 export const Screw = {
@@ -1081,6 +1099,8 @@ export type LinewrightAstType = {
     Flare: Flare
     Fluid: Fluid
     Load: Load
+    Marked: Marked
+    MarkedMember: MarkedMember
     Measure: Measure
     Member: Member
     Mirror: Mirror
@@ -1267,7 +1287,7 @@ export class LinewrightAstReflection extends langium.AbstractAstReflection {
                     name: End.side
                 }
             },
-            superTypes: [Member.$type]
+            superTypes: [MarkedMember.$type]
         },
         EndFact: {
             name: EndFact.$type,
@@ -1347,6 +1367,26 @@ export class LinewrightAstReflection extends langium.AbstractAstReflection {
             },
             superTypes: []
         },
+        Marked: {
+            name: Marked.$type,
+            properties: {
+                mark: {
+                    name: Marked.mark,
+                    optional: true
+                }
+            },
+            superTypes: [Declaration.$type]
+        },
+        MarkedMember: {
+            name: MarkedMember.$type,
+            properties: {
+                mark: {
+                    name: MarkedMember.mark,
+                    optional: true
+                }
+            },
+            superTypes: [Member.$type]
+        },
         Measure: {
             name: Measure.$type,
             properties: {
@@ -1400,7 +1440,7 @@ export class LinewrightAstReflection extends langium.AbstractAstReflection {
                     referenceType: Part.$type
                 }
             },
-            superTypes: [Declaration.$type, Element.$type]
+            superTypes: [Marked.$type, Element.$type]
         },
         Nut: {
             name: Nut.$type,
@@ -1455,7 +1495,7 @@ export class LinewrightAstReflection extends langium.AbstractAstReflection {
                     optional: true
                 }
             },
-            superTypes: [Declaration.$type, Element.$type, Member.$type]
+            superTypes: [Marked.$type, MarkedMember.$type, Element.$type]
         },
         Path: {
             name: Path.$type,
@@ -1528,7 +1568,7 @@ export class LinewrightAstReflection extends langium.AbstractAstReflection {
                     defaultValue: []
                 }
             },
-            superTypes: [Member.$type]
+            superTypes: [MarkedMember.$type]
         },
         Position: {
             name: Position.$type,
@@ -1691,7 +1731,7 @@ export class LinewrightAstReflection extends langium.AbstractAstReflection {
                     optional: true
                 }
             },
-            superTypes: [Declaration.$type]
+            superTypes: [Marked.$type]
         },
         Stock: {
             name: Stock.$type,
