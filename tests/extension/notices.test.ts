@@ -31,7 +31,11 @@ function packaged(): { readonly folder: string; readonly about: Packaged }[] {
 function licenceOf(folder: string): string {
   const names = readdirSync(path.join(root, folder)).filter((name) => /^licen[cs]e(\.(md|txt))?$/i.test(name));
   const [name] = names;
-  return name === undefined ? '' : readFileSync(path.join(root, folder, name), 'utf8').replaceAll('\r\n', '\n').trim();
+  return name === undefined
+    ? ''
+    : readFileSync(path.join(root, folder, name), 'utf8')
+        .replaceAll('\r\n', '\n')
+        .trim();
 }
 
 function notices(): string {
@@ -48,7 +52,16 @@ test('the notices are those of what is packaged', () => {
 });
 
 test('every licence is one that we may pass on, and its text is there', () => {
-  const known = new Set(['MIT', 'ISC', 'BSD-2-Clause', 'BSD-3-Clause', 'Apache-2.0', '0BSD', 'BlueOak-1.0.0', 'EPL-2.0 OR GPL-3.0-or-later']);
+  const known = new Set([
+    'MIT',
+    'ISC',
+    'BSD-2-Clause',
+    'BSD-3-Clause',
+    'Apache-2.0',
+    '0BSD',
+    'BlueOak-1.0.0',
+    'EPL-2.0 OR GPL-3.0-or-later',
+  ]);
   expect(packaged().length).toBeGreaterThan(5);
   for (const { folder, about } of packaged()) {
     expect(known, about.name).toContain(about.license);
