@@ -1,6 +1,7 @@
 // Makes dist/: what the extension, the server and the command run from. `--production` leaves out source maps.
 import { existsSync } from 'node:fs';
-import { mkdir, rm, writeFile } from 'node:fs/promises';
+import { mkdir, readdir, rm, writeFile } from 'node:fs/promises';
+import path from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { build } from 'esbuild';
 
@@ -60,8 +61,7 @@ async function writePictureStyles() {
   await writeFile('dist/picture.css', `${[windowStyles, ...tones].join('\n')}\n`);
 }
 
-await rm('dist', { recursive: true, force: true });
-await mkdir('dist');
+await mkdir('dist', { recursive: true });
 const bundles = await Promise.all([
   build({ ...node, inject: [], external: ['vscode'], entryPoints: { extension: 'extension/main.ts' } }),
   build({
@@ -91,3 +91,9 @@ await writePictureStyles();
 const inputs = bundles.flatMap(({ metafile }) => Object.keys(metafile.inputs));
 const packages = inputs.flatMap((file) => file.match(/.*node_modules\/((?:@[^/]+\/)?[^/]+)/)?.[0] ?? []);
 await writeFile('dist/packages.json', JSON.stringify([...new Set(packages)].sort(), undefined, 2));
+
+// What an earlier build left behind; the new files were written over the old ones, so that nobody finds one missing.
+const written = new Set(bundles.flatMap(({ metafile }) => Object.keys(metafile.outputs)));
+const old = (await readdir('dist')).map((name) => path.posix.join('dist', name));
+const others = ['dist/picture.css', 'dist/packages.json'];
+await Promise.all(old.filter((file) => !written.has(file) && !others.includes(file)).map((file) => rm(file)));

@@ -10,7 +10,6 @@ export interface Session {
   readonly window: EditorWindow;
   /** The folder that is open in the window. */
   readonly folder: string;
-  /** Another window on the same folder, as after a reload. */
   readonly stop: () => Promise<void>;
 }
 
@@ -43,6 +42,9 @@ export async function withWindow(options: SessionOptions, act: (session: Session
   const session = await startSession(options);
   try {
     await act(session);
+  } catch (error) {
+    await session.window.page.screenshot({ path: `${inject('pictures')}/failed.png` });
+    throw error;
   } finally {
     await session.stop();
   }

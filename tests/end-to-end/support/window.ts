@@ -24,6 +24,12 @@ export interface EditorWindow {
   /** Runs a command by its title, as shown in the command palette. */
   readonly command: (title: string) => Promise<void>;
   readonly goTo: (line: number, column?: number) => Promise<void>;
+  /** Puts the keyboard into the text of a file that is open already. */
+  readonly focusEditor: (name: string) => Promise<void>;
+  /** Types a path into the editor's own save dialog and confirms it. */
+  readonly answerSaveDialog: (path: string) => Promise<void>;
+  /** Loads the window anew, as after a restart. */
+  readonly reload: () => Promise<void>;
   /** The line that the cursor is on, from 1. */
   readonly cursorLine: () => Promise<number>;
   readonly problems: () => Locator;
@@ -87,6 +93,20 @@ function actions(page: Page) {
       await palette.fill(`:${line}:${column}`);
       await page.keyboard.press('Enter');
       await palette.waitFor({ state: 'hidden' });
+    },
+    focusEditor: async (name: string) => {
+      await page.locator(`.tab[data-resource-name="${name}"]`).first().click();
+      await page.locator('.monaco-editor.focused').first().waitFor();
+    },
+    answerSaveDialog: async (path: string) => {
+      await palette.waitFor();
+      await palette.fill(path);
+      await page.locator('.quick-input-widget .quick-input-action, .quick-input-widget .monaco-button').first().click();
+      await palette.waitFor({ state: 'hidden' });
+    },
+    reload: async () => {
+      await page.reload();
+      await page.locator('.monaco-workbench .part.editor').waitFor({ timeout: 60_000 });
     },
     cursorLine: async () => {
       const text = await page.locator('#status\\.editor\\.selection').textContent();

@@ -1,0 +1,25 @@
+/** The same in a browser alone: the extension and its language server run in workers, and files are read through the window. */
+import path from 'node:path';
+import { expect, inject, test } from 'vitest';
+import { splitInTwo } from './support/circuits.ts';
+import { withWindow } from './support/session.ts';
+
+test('findings, hover and schematic without a process anywhere', async () => {
+  await withWindow({ host: 'web', files: splitInTwo() }, async ({ window }) => {
+    const { page } = window;
+    await window.openFile('car.circuit');
+    await window.command('Linewright: Show Schematic to the Side');
+    const part = (id: string) => window.preview().locator(`#stage [data-id="${id}"][tabindex]`);
+    await part('front-tee').waitFor({ timeout: 60_000 });
+
+    // The stock is in the other file: the picture has the tube's size from there.
+    await expect.poll(() => part('main-to-front-tee').textContent()).toContain('3/16 in');
+
+    await window.focusEditor('car.circuit');
+    await window.goTo(1);
+    await page.keyboard.type('run nowhere of line { from front-tee.lft }\n');
+    await page.locator('.squiggly-error').first().waitFor();
+    await page.screenshot({ path: path.join(inject('pictures'), 'web.png') });
+    expect(window.outsideRequests).toEqual([]);
+  });
+});
