@@ -1,5 +1,6 @@
 /** `caliper.area`: what the fluid presses on, on one side of the disc. */
 import { circleArea, combineEstimates, type Si } from '../quantity/index.ts';
+import { wordOf } from '../system/fact-of.ts';
 import { properties } from '../system/kinds/index.ts';
 import type { Part } from '../system/part.ts';
 import type { Figure } from './figure.ts';
@@ -23,7 +24,7 @@ export function caliperArea(caliper: Part): Figure<'area'> {
     inputs: inputsOf(givens),
     source: circles,
     notes:
-      caliper.variant === 'fixed'
+      wordOf(caliper, properties.mounting) === 'fixed'
         ? ['A fixed caliper has as much on the other side; for the clamping force one side counts.']
         : [],
   };
