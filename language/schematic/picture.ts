@@ -26,6 +26,7 @@ export type SymbolName =
   | 'adapter'
   | 'banjo-bolt'
   | 'plug'
+  | 'joint'
   | 'open-end'
   | 'bleeder'
   | 'residual-valve'
@@ -53,6 +54,8 @@ export interface PicturePort {
   readonly circuit?: number;
   /** Which of several ways through the part it belongs to, counted from 0 at the left; absent where there is only one. */
   readonly channel?: number;
+  /** Closed on purpose, by a plug or because the file says so. */
+  readonly plugged?: true;
 }
 
 /** A sub-part that shows inside the symbol of its owner. */
@@ -81,7 +84,8 @@ export interface PictureNode extends Drawn {
   readonly details: readonly PictureDetail[];
 }
 
-export type LineKind = 'run' | 'hose' | 'low-pressure-hose' | 'screwed' | 'mechanical';
+/** `feed` is a reservoir that sits on the chamber it feeds. */
+export type LineKind = 'run' | 'hose' | 'low-pressure-hose' | 'feed' | 'screwed' | 'mechanical';
 
 export interface LineEnd {
   readonly node: string;

@@ -8,7 +8,12 @@ export interface PlacedNode {
   readonly box: Box;
   readonly at: Point;
   /** Ports that no line meets, as places on the symbol. */
-  readonly open: readonly { readonly port: string; readonly at: Point; readonly away: Point }[];
+  readonly open: readonly {
+    readonly port: string;
+    readonly at: Point;
+    readonly away: Point;
+    readonly end: 'open' | 'plugged';
+  }[];
 }
 
 export interface LineText {

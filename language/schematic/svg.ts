@@ -1,7 +1,7 @@
 /** Places to SVG text: same picture and theme, same bytes; no inline style, every word from the file escaped. */
 import type { Placed } from './placed.ts';
 import { legendOf } from './svg/legend.ts';
-import { lineMarkup } from './svg/line-markup.ts';
+import { bandMarkup, lineMarkup } from './svg/line-markup.ts';
 import { element, words } from './svg/markup.ts';
 import { nodeMarkup } from './svg/node-markup.ts';
 import { pipePaths } from './svg/pipes.ts';
@@ -54,6 +54,11 @@ export function svgOf(placed: Placed, { theme }: SvgOptions): string {
       element('rect', { class: 'lw-paper', ...corner, width, height }),
       element('g', { class: 'lw-canvas' }, [
         caption(placed, { x: left, y: placed.top - captionHeight, inner }),
+        element(
+          'g',
+          { class: 'lw-bands', 'aria-hidden': 'true' },
+          placed.lines.map((line, i) => bandMarkup(line, paths[i] ?? '')),
+        ),
         element(
           'g',
           { class: 'lw-pipes' },

@@ -1,12 +1,11 @@
 /** The engine's answer brought back to the picture: places of parts, ways of lines, and the same coordinates as before. */
 import type { Picture } from '../picture.ts';
 import type { Placed, PlacedLine, PlacedNode } from '../placed.ts';
-import type { Box } from '../symbols/box.ts';
 import type { Point } from '../symbols/drawing.ts';
-import { lineIn, lineOut, type VertexBox } from './boxes.ts';
+import { lineIn, lineOut, type Member, type VertexBox } from './boxes.ts';
 import type { Laid } from './engine.ts';
 import { edgeId, type Plan, toHundredth } from './plan.ts';
-import { joinLine, loopPoints, type Route, rodPoints } from './routes.ts';
+import { joinLine, loopLine, type Route, rodPoints } from './routes.ts';
 import type { Flow } from './structure.ts';
 
 export function applied(picture: Picture, plan: Plan, laid: Laid): Placed {
@@ -60,7 +59,7 @@ function placedNodes({ structure, boxes }: Plan, corners: readonly Point[]): rea
         node: member.node,
         box: member.box,
         at,
-        open: openPorts(member.box, at, (port) => used.has(portKey(member.node.id, port))),
+        open: openPorts(member, at, (port) => used.has(portKey(member.node.id, port))),
       };
     });
   });
@@ -75,12 +74,14 @@ const stubWays = {
   bottom: { x: 0, y: stub },
 } as const;
 
-function openPorts(box: Box, at: Point, isUsed: (port: string) => boolean): PlacedNode['open'] {
+function openPorts({ box, node }: Member, at: Point, isUsed: (port: string) => boolean): PlacedNode['open'] {
+  const plugged = new Set(node.ports.flatMap((port) => (port.plugged ? [port.id] : [])));
   return box.anchors
     .filter((anchor) => !isUsed(anchor.port))
     .map(({ port, edge, reach }) => {
       const place = { x: at.x + reach.x, y: at.y + reach.y };
-      return { port, at: place, away: { x: place.x + stubWays[edge].x, y: place.y + stubWays[edge].y } };
+      const away = { x: place.x + stubWays[edge].x, y: place.y + stubWays[edge].y };
+      return { port, at: place, away, end: plugged.has(port) ? 'plugged' : 'open' };
     });
 }
 
@@ -98,7 +99,7 @@ function placedLine(flow: Flow, { plan, corners, routes, byId }: Ground): readon
   const { line } = flow;
   const ends = { up, down };
   if (flow.kind === 'rod') return [{ line, points: rodPoints(flow, ends) }];
-  if (flow.kind === 'loop') return [loopPoints(flow, up)];
+  if (flow.kind === 'loop') return [loopLine(flow, up)];
   const middle = plan.structure.vertexOfLine.get(line.id);
   const box = middle === undefined ? undefined : plan.boxes[middle];
   if (middle === undefined || box?.text === undefined) {

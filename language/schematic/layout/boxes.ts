@@ -29,6 +29,10 @@ export interface VertexBox {
   readonly text?: LineText;
 }
 
+/** How far a loop goes out from the symbol, and from there to its words. */
+export const loopReach = 10;
+export const loopTextGap = 8;
+
 export const portName = (node: string, port: string) => `${node}\u0001${port}`;
 export const lineIn = 'in' as const;
 export const lineOut = 'out' as const;
@@ -48,20 +52,36 @@ export function boxesOf(
   sides: readonly WordSide[],
 ): readonly VertexBox[] {
   const uses = portUses(structure, across);
-  return structure.vertices.map((vertex, i) => boxOf(vertex, uses, sides[i] ?? 'right'));
+  const loops = loopRooms(structure);
+  return structure.vertices.map((vertex, i) => boxOf(vertex, { uses, loops }, sides[i] ?? 'right'));
 }
 
 export type WordSide = 'left' | 'right';
 
-function boxOf(vertex: Vertex, uses: ReadonlyMap<string, readonly PortUse[]>, words: WordSide): VertexBox {
+interface Demands {
+  readonly uses: ReadonlyMap<string, readonly PortUse[]>;
+  readonly loops: ReadonlyMap<string, number>;
+}
+
+function boxOf(vertex: Vertex, { uses, loops }: Demands, words: WordSide): VertexBox {
   if (vertex.kind === 'line') return lineBox(vertex.line, words);
   const side = vertex.kind === 'row' ? 'right' : words;
   return rowBox(
-    vertex.nodes.map((node) => ({
-      node,
-      box: boxed(symbols[node.symbol], { node, ports: uses.get(node.id) ?? [], words: side }),
-    })),
+    vertex.nodes.map((node) => {
+      const subject = { node, ports: uses.get(node.id) ?? [], words: side, loopRoom: loops.get(node.id) ?? 0 };
+      return { node, box: boxed(symbols[node.symbol], subject) };
+    }),
   );
+}
+
+/** What the bridge of a brake and its words take, by part. */
+function loopRooms({ flows }: Structure): ReadonlyMap<string, number> {
+  const rooms = new Map<string, number>();
+  for (const { kind, line, up } of flows) {
+    if (kind !== 'loop') continue;
+    rooms.set(up.node, Math.max(rooms.get(up.node) ?? 0, loopReach + loopTextGap + textBlock(line).width));
+  }
+  return rooms;
 }
 
 /** The straight piece of a line with its label beside it. */

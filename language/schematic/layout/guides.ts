@@ -1,6 +1,6 @@
 /** Invisible plumb lines: a rear wheel stands under the front wheel of its side, as on the vehicle. */
 import type { Side, Station } from '../picture.ts';
-import { branches, type Structure } from './structure.ts';
+import { beginsWheelLine, type Structure, type Ways, waysOf } from './structure.ts';
 
 export interface Guide {
   readonly above: number;
@@ -12,12 +12,8 @@ const sides: readonly Side[] = ['left', 'right'];
 
 /** From the last wheel of a side on one axle to the line that comes down to the first wheel of that side on the next. */
 export function guidesOf(structure: Structure, ranks: readonly number[]): readonly Guide[] {
-  const into: number[][] = structure.vertices.map(() => []);
-  const out: number[][] = structure.vertices.map(() => []);
-  for (const { from, to } of structure.arcs) {
-    into[to]?.push(from);
-    out[from]?.push(to);
-  }
+  const fluid = structure.arcs.filter(({ carries }) => carries === 'fluid');
+  const { out, into } = waysOf(fluid, structure.vertices.length);
   return sides.flatMap((side) => {
     const wheels = axles.flatMap((axle) => {
       const wheel = structure.vertices.findIndex(
@@ -34,20 +30,18 @@ export function guidesOf(structure: Structure, ranks: readonly number[]): readon
   });
 }
 
-interface Ways {
-  readonly into: readonly (readonly number[])[];
-  readonly out: readonly (readonly number[])[];
+interface Chart extends Ways {
   readonly ranks: readonly number[];
   readonly structure: Structure;
 }
 
 /** Up the one way that leads to the wheel, as long as it stays below the wheel of the axle before. */
-function topOfChain(wheel: number, level: number, { into, out, ranks, structure }: Ways): number {
+function topOfChain(wheel: number, level: number, { into, out, ranks, structure }: Chart): number {
   let at = wheel;
   for (let steps = 0; steps < into.length; steps += 1) {
     const [before, ...others] = into[at] ?? [];
     if (before === undefined || others.length > 0 || (out[before] ?? []).length > 1) return at;
-    if (branches(structure.vertices[before])) return at;
+    if (beginsWheelLine(structure.vertices[before])) return at;
     if ((ranks[before] ?? 0) <= level) return at;
     at = before;
   }

@@ -96,7 +96,7 @@ export const edgeId = (line: string, half?: typeof lineIn | typeof lineOut): str
   half === undefined ? line : `${line}\u0001${half}`;
 
 /** How much lines want to be straight: the plumb line of the wheels most, then a chain of parts, branches least. */
-const straightness = { guide: 16, chain: 12, direct: 4, branch: 2 } as const;
+const straightness = { guide: 16, chain: 12, cable: 1, branch: 2 } as const;
 
 /** Vertices that more than two lines meet. */
 function branchingOf({ arcs }: Structure): ReadonlySet<number> {
@@ -113,7 +113,10 @@ function edgesOf(flow: Flow, structure: Structure, branching: ReadonlySet<number
   const from = { node: vertexKey(structure, up), port: portName(flow.up.node, flow.up.port) };
   const to = { node: vertexKey(structure, down), port: portName(flow.down.node, flow.down.port) };
   const middle = structure.vertexOfLine.get(id);
-  if (middle === undefined) return [{ id: edgeId(id), from, to, straightness: straightness.direct }];
+  if (middle === undefined) {
+    const branch = branching.has(up) && branching.has(down) ? straightness.branch : straightness.chain;
+    return [{ id: edgeId(id), from, to, straightness: flow.line.kind === 'mechanical' ? straightness.cable : branch }];
+  }
   const node = vertexKey(structure, middle);
   const pull = (end: number) => (branching.has(end) ? straightness.branch : straightness.chain);
   return [

@@ -1,17 +1,16 @@
 /** Which layer each vertex belongs to: along the vehicle from the pedal back, front wheels level, rear wheels last. */
 import type { Station } from '../picture.ts';
-import { branches, type Structure, type Vertex } from './structure.ts';
+import { beginsWheelLine, type Structure, type Vertex, waysOf } from './structure.ts';
 
 const axles: readonly Station[] = ['front', 'middle', 'rear'];
 
 /** Layer numbers from 0; arcs always lead to a higher layer. */
 export function ranksOf({ vertices, arcs }: Structure): readonly number[] {
-  const out: number[][] = vertices.map(() => []);
-  const into: number[][] = vertices.map(() => []);
-  for (const { from, to } of arcs) {
-    out[from]?.push(to);
-    into[to]?.push(from);
-  }
+  const { out, into } = waysOf(arcs, vertices.length);
+  const fluid = waysOf(
+    arcs.filter(({ carries }) => carries === 'fluid'),
+    vertices.length,
+  );
   const order = topological(out, into);
   const least = vertices.map(() => 0);
   let rank = longest(order, into, least);
@@ -21,9 +20,8 @@ export function ranksOf({ vertices, arcs }: Structure): readonly number[] {
     const before = Math.max(-1, ...vertices.flatMap((vertex, i) => (isEarlier(vertex, axle) ? [rank[i] ?? 0] : [])));
     const level = Math.max(before + 1, ...wheels.map((i) => rank[i] ?? 0));
     for (const i of wheels) least[i] = level;
-    if (before >= 0)
-      for (const i of wheels)
-        for (const j of ownLine(i, { out, into, vertices })) least[j] = Math.max(least[j] ?? 0, before + 1);
+    const below = before < 0 ? [] : wheels.flatMap((i) => ownLine(i, { ...fluid, vertices }));
+    for (const i of below) least[i] = Math.max(least[i] ?? 0, before + 1);
     rank = longest(order, into, least);
   }
   return lowered(rank, { order, out, into, vertices });
@@ -34,7 +32,12 @@ function ownLine(wheel: number, { out, into, vertices }: Omit<Graph, 'order'>): 
   const line: number[] = [];
   for (let at = wheel; line.length < into.length; ) {
     const [before, ...others] = into[at] ?? [];
-    if (before === undefined || others.length > 0 || (out[before] ?? []).length > 1 || branches(vertices[before]))
+    if (
+      before === undefined ||
+      others.length > 0 ||
+      (out[before] ?? []).length > 1 ||
+      beginsWheelLine(vertices[before])
+    )
       break;
     line.push(before);
     at = before;
@@ -74,9 +77,11 @@ interface Graph {
   readonly vertices: readonly Vertex[];
 }
 
-/** Actuation stays at the start; what nothing feeds yet hangs from its wheels. */
-const isActuation = (vertex: Vertex | undefined) =>
-  vertex !== undefined && vertex.kind !== 'line' && vertex.nodes.some(({ station }) => station === 'actuation');
+/** What the foot moves stays at the start; the parking brake, and what nothing feeds yet, hang from their wheels. */
+const staysFirst = (vertex: Vertex | undefined) =>
+  vertex !== undefined &&
+  vertex.kind !== 'line' &&
+  vertex.nodes.some(({ station, symbol }) => station === 'actuation' && symbol !== 'parking-brake');
 
 /** Parts on the way to a wheel move down towards it as far as they can; ends that lead to no wheel stay with their parent. */
 function lowered(rank: readonly number[], { order, out, into, vertices }: Graph): readonly number[] {
@@ -86,7 +91,7 @@ function lowered(rank: readonly number[], { order, out, into, vertices }: Graph)
     const next = out[i] ?? [];
     toWheel[i] = toWheel[i] === true || next.some((to) => toWheel[to] === true);
     const onTheWay = next.filter((to) => toWheel[to] === true);
-    if (onTheWay.length === 0 || isActuation(vertices[i])) continue;
+    if (onTheWay.length === 0 || staysFirst(vertices[i])) continue;
     result[i] = Math.max(result[i] ?? 0, Math.min(...onTheWay.map((to) => (result[to] ?? 0) - 1)));
   }
   for (const i of order) {

@@ -1,6 +1,8 @@
 /** The way of each line on the paper: the engine's pieces joined up and led on to the symbol inside each box. */
 import type { PlacedLine, PlacedNode } from '../placed.ts';
+import { textBlock } from '../symbols/box.ts';
 import type { Point } from '../symbols/drawing.ts';
+import { loopReach, loopTextGap } from './boxes.ts';
 import type { Flow } from './structure.ts';
 
 export type Route = readonly Point[];
@@ -31,17 +33,25 @@ export function rodPoints(flow: Flow, { up, down }: Ends): Route {
   return from === undefined || to === undefined ? [] : straightened([from, { x: to.x, y: from.y }]);
 }
 
-const loopReach = 10;
-
 /** A line from a part to itself, such as the bridge between two cylinders, goes round outside the symbol. */
-export function loopPoints(flow: Flow, owner: PlacedNode): PlacedLine {
-  const a = reachOf(owner, flow.up.port);
-  const b = reachOf(owner, flow.down.port);
-  if (a === undefined || b === undefined) return { line: flow.line, points: [] };
+export function loopLine({ line, up, down }: Flow, owner: PlacedNode): PlacedLine {
+  const a = reachOf(owner, up.port);
+  const b = reachOf(owner, down.port);
+  if (a === undefined || b === undefined) return { line, points: [] };
   const left = owner.at.x + owner.box.origin.x;
-  const middle = left + owner.box.core.width / 2;
-  const x = Math.max(a.x, b.x) > middle ? left + owner.box.core.width + loopReach : left - loopReach;
-  return { line: flow.line, points: straightened([a, { x, y: a.y }, { x, y: b.y }, b]) };
+  const way = Math.max(a.x, b.x) > left + owner.box.core.width / 2 ? 1 : -1;
+  const x = way > 0 ? left + owner.box.core.width + loopReach : left - loopReach;
+  const { title, notes, height } = textBlock(line);
+  return {
+    line,
+    points: straightened([a, { x, y: a.y }, { x, y: b.y }, b]),
+    text: {
+      at: { x: x + way * loopTextGap, y: (a.y + b.y - height) / 2 },
+      anchor: way > 0 ? 'start' : 'end',
+      title,
+      notes,
+    },
+  };
 }
 
 /** Points without repeats and without those in the middle of a straight piece, rounded to a hundredth. */

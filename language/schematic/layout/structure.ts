@@ -23,6 +23,7 @@ export interface Arc {
   readonly to: number;
   readonly fromBias: number;
   readonly toBias: number;
+  readonly carries: 'fluid' | 'force';
 }
 
 export interface Structure {
@@ -32,6 +33,22 @@ export interface Structure {
   readonly vertexOfLine: ReadonlyMap<string, number>;
   readonly flows: readonly Flow[];
   readonly arcs: readonly Arc[];
+}
+
+export interface Ways {
+  readonly out: readonly (readonly number[])[];
+  readonly into: readonly (readonly number[])[];
+}
+
+/** Where the arcs lead from each of `count` vertices, and from where they come. */
+export function waysOf(arcs: readonly Arc[], count: number): Ways {
+  const out: number[][] = Array.from({ length: count }, () => []);
+  const into: number[][] = Array.from({ length: count }, () => []);
+  for (const { from, to } of arcs) {
+    out[from]?.push(to);
+    into[to]?.push(from);
+  }
+  return { out, into };
 }
 
 export function structureOf(picture: Picture): Structure {
@@ -51,19 +68,26 @@ export function structureOf(picture: Picture): Structure {
     const fromBias = biasOf(flow.up, byId);
     const toBias = biasOf(flow.down, byId);
     if (!flow.labelled) {
-      arcs.push({ from, to, fromBias, toBias });
+      arcs.push({ from, to, fromBias, toBias, carries: flow.line.kind === 'mechanical' ? 'force' : 'fluid' });
       continue;
     }
     const middle = vertices.push({ kind: 'line', id: flow.line.id, line: flow.line }) - 1;
     vertexOfLine.set(flow.line.id, middle);
-    arcs.push({ from, to: middle, fromBias, toBias: 0 }, { from: middle, to, fromBias: 0, toBias });
+    arcs.push(
+      { from, to: middle, fromBias, toBias: 0, carries: 'fluid' },
+      { from: middle, to, fromBias: 0, toBias, carries: 'fluid' },
+    );
   }
   return { nodes, vertices, vertexOfNode: grouped.vertexOf, vertexOfLine, flows, arcs };
 }
 
-/** Whether lines part here, or would if its free ports were used: a line of one wheel ends at such a part. */
-export const branches = (vertex: Vertex | undefined): boolean =>
-  vertex === undefined || vertex.kind === 'row' || (vertex.kind === 'part' && vertex.nodes[0].ports.length > 2);
+/** Where the line that belongs to one wheel alone begins: at the actuation, at a valve, or where lines may part. */
+export function beginsWheelLine(vertex: Vertex | undefined): boolean {
+  if (vertex === undefined || vertex.kind === 'row') return true;
+  if (vertex.kind === 'line') return false;
+  const [{ ports, station, symbol }] = vertex.nodes;
+  return ports.length > 2 || station === 'actuation' || symbol.endsWith('-valve');
+}
 
 /** Chambers of a master and ways through a valve lie side by side; other symbols set their ports to suit the lines. */
 function biasOf({ node, port }: LineEnd, byId: ReadonlyMap<string, PictureNode>): number {
@@ -139,7 +163,7 @@ function flowOrder({ vertices, vertexOf }: Grouped, lines: readonly PictureLine[
   for (const line of lines) {
     const a = vertexOf.get(line.from.node) ?? 0;
     const b = vertexOf.get(line.to.node) ?? 0;
-    if (a === b) continue;
+    if (a === b || line.kind === 'mechanical') continue;
     neighbours[a]?.push(b);
     neighbours[b]?.push(a);
   }
@@ -190,7 +214,7 @@ function flowOf(line: PictureLine, vertexOf: ReadonlyMap<string, number>, order:
     return { line, up: line.from, down: line.to, kind, labelled };
   }
   const difference = (order[a] ?? 0) - (order[b] ?? 0);
-  const forward = difference < 0 || (difference === 0 && a < b);
+  const forward = line.kind === 'mechanical' || difference < 0 || (difference === 0 && a < b);
   return {
     line,
     up: forward ? line.from : line.to,

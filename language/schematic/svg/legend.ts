@@ -81,7 +81,7 @@ function lineEntry(line: Pick<PictureLine, 'kind' | 'circuit'>, text: string): E
 
 function kindEntries({ lines }: Picture): readonly Entry[] {
   const kinds = new Set(lines.map((line) => line.kind));
-  const order = ['hose', 'low-pressure-hose', 'screwed', 'mechanical'] as const;
+  const order = ['hose', 'low-pressure-hose', 'feed', 'screwed', 'mechanical'] as const;
   return order.flatMap((kind): readonly Entry[] => {
     if (!kinds.has(kind)) return [];
     if (kind !== 'hose') return [lineEntry({ kind }, lineWords[kind])];

@@ -20,6 +20,7 @@ export const lineWords: Readonly<Record<PictureLine['kind'], string>> = {
   run: 'tube run',
   hose: 'hose',
   'low-pressure-hose': 'low-pressure hose',
+  feed: 'feed from the reservoir',
   screwed: 'screwed joint',
   mechanical: 'mechanical link',
 };
@@ -39,6 +40,7 @@ export function pipeStrokes(line: Pick<PictureLine, 'kind' | 'circuit'>, d: stri
     case 'hose':
       return [stroke(tone, 2.6, dash)];
     case 'low-pressure-hose':
+    case 'feed':
       return [stroke('lw-low', 1.3)];
     case 'screwed':
       return [stroke(tone, 4)];
@@ -54,7 +56,7 @@ export function lineMarkup(placed: PlacedLine, d: string): string {
   const summary = [label, lineWords[line.kind], ...line.notes, ...badges.map((badge) => badgeWords[badge])].join(', ');
   const { tone } = circuitLook(line.circuit);
   const dots = line.kind === 'hose' && placed.carrier !== undefined ? bowEnds(placed.carrier) : [];
-  const tint = line.kind === 'low-pressure-hose' ? 'lw-low' : tone;
+  const tint = line.kind === 'low-pressure-hose' || line.kind === 'feed' ? 'lw-low' : tone;
   return element(
     'g',
     {
@@ -67,7 +69,6 @@ export function lineMarkup(placed: PlacedLine, d: string): string {
       words('title', {}, summary),
       words('desc', {}, [line.description, ...line.findings.map((finding) => finding.message)].join(' ')),
       element('path', { class: 'lw-pipe-band', 'stroke-width': 11, 'stroke-linecap': 'round', d }),
-      ...(line.mark === 'to-fit' ? [element('path', { class: 'lw-band-fit', 'stroke-width': 10, d })] : []),
       ...pipeStrokes(line, d),
       ...dots.map((dot) => element('circle', { class: `${tint} lw-full`, cx: dot.x, cy: dot.y, r: 3.2 })),
       ...(line.mark === 'to-remove'
@@ -80,6 +81,10 @@ export function lineMarkup(placed: PlacedLine, d: string): string {
     ],
   );
 }
+
+/** The band behind a line that is still to be fitted; it lies below all lines, or it would hide what crosses it. */
+export const bandMarkup = ({ line }: PlacedLine, d: string): string =>
+  line.mark === 'to-fit' ? element('path', { class: 'lw-band-fit', 'stroke-width': 10, d }) : '';
 
 function badgePlace({ carrier, points }: PlacedLine, index: number): Point {
   if (carrier !== undefined) return { x: carrier.x, y: (carrier.top + carrier.bottom) / 2 + index * 17 - 4 };

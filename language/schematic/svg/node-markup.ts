@@ -73,20 +73,24 @@ export function nodeMarkup({ node, box, at, open }: PlacedNode): string {
           rx: 5,
         }),
       ]),
-      ...open.map((port) =>
-        element('g', { class: 'lw-open', 'data-port': `${node.id}.${port.port}` }, [
-          element('path', {
-            class: 'lw-line',
-            'stroke-width': 1.4,
-            d: `M${digits(port.at.x)} ${digits(port.at.y)}L${digits(port.away.x)} ${digits(port.away.y)}`,
-          }),
-          element('circle', { class: 'lw-body', 'stroke-width': 1.2, cx: port.away.x, cy: port.away.y, r: 2.6 }),
-        ]),
-      ),
+      ...open.map((port) => openPortMarkup(node.id, port)),
       labelMarkup({ ...box.text, at: { x: at.x + box.text.at.x, y: at.y + box.text.at.y } }),
       ...badges.map((badge, i) => badgeMarkup(badge, { x: at.x + box.badges.x - i * 18, y: at.y + box.badges.y })),
     ],
   );
+}
+
+/** An open port ends in a ring, a plugged one in a cross. */
+function openPortMarkup(node: string, { port, at, away, end }: PlacedNode['open'][number]): string {
+  const [x, y] = [digits(away.x), digits(away.y)];
+  const stub = { class: 'lw-line', 'stroke-width': 1.4, d: `M${digits(at.x)} ${digits(at.y)}L${x} ${y}` };
+  const cross = { class: 'lw-line', 'stroke-width': 1.4, d: `M${x} ${y}m-3.5 -3.5l7 7m0 -7l-7 7` };
+  return element('g', { class: `lw-port-${end}`, 'data-port': `${node}.${port}` }, [
+    element('path', stub),
+    end === 'plugged'
+      ? element('path', cross)
+      : element('circle', { class: 'lw-body', 'stroke-width': 1.2, cx: away.x, cy: away.y, r: 2.6 }),
+  ]);
 }
 
 /** Shapes in drawing order; neighbours that belong to one sub-part share a group that names it. */

@@ -16,7 +16,7 @@ import {
   spread,
   spring,
 } from './drawing.ts';
-import { row, throughPorts } from './ports.ts';
+import { branchPorts, row } from './ports.ts';
 
 const rodHeight = 30;
 
@@ -174,15 +174,15 @@ export const reservoir: PartSymbol = {
 export const parkingBrake: PartSymbol = {
   words: 'parking brake',
   draw: ({ ports }) => ({
-    width: 56,
+    width: 68,
     height: 40,
-    label: 'right',
+    label: 'above',
     shapes: [
-      path('M10 32L44 10', 'line'),
-      path('M38 14L48 7', 'piston'),
-      circle(10, 32, 4, 'body'),
-      path('M22 36a14 14 0 0 0 2 -13M24 30l4 1M25 26l4 0', 'thin'),
+      path('M34 34L58 8', 'line'),
+      path('M53 14L61 5', 'piston'),
+      circle(34, 34, 4, 'body'),
+      path('M44 36a14 14 0 0 0 -1 -11M46 31l4 0M45 27l4 -1', 'thin'),
     ],
-    anchors: throughPorts(ports, { width: 20, top: 32, bottom: 32, gap: 10 }),
+    anchors: branchPorts(ports, [34, 34]),
   }),
 };

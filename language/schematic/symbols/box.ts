@@ -47,16 +47,18 @@ export interface BoxSubject {
   readonly ports: readonly PortUse[];
   /** On which side of an upright line its words stand. */
   readonly words: 'left' | 'right';
+  /** Room beside the symbol for a line that leads from the part to itself, and its words. */
+  readonly loopRoom: number;
 }
 
 /** Draws the symbol and reserves the room for its label, its stubs and its marks. */
-export function boxed(symbol: PartSymbol, { node, ports, words }: BoxSubject): Box {
+export function boxed(symbol: PartSymbol, { node, ports, words, loopRoom }: BoxSubject): Box {
   const core = symbol.draw({ node, ports });
   const block = textBlock(node);
   const marked = node.findings.length > 0 || node.mark !== 'kept';
-  const placed = whole(
-    placements[core.label === 'right' && words === 'left' ? 'left' : core.label](core, block, marked ? badgeRoom : 0),
-  );
+  const side = core.label === 'right' && words === 'left' ? 'left' : core.label;
+  const extra = marked ? badgeRoom : 0;
+  const placed = whole(beside(placements[side](core, block, extra), core, { room: loopRoom, side: node.side }));
   const { origin } = placed;
   const anchors = core.anchors.map((anchor): Anchor => {
     const reach = { x: Math.round(origin.x + anchor.reach.x), y: Math.round(origin.y + anchor.reach.y) };
@@ -78,6 +80,23 @@ export function boxed(symbol: PartSymbol, { node, ports, words }: BoxSubject): B
     text: { at: placed.text, anchor: placed.align, title: block.title, notes: block.notes },
     badges: { x: origin.x + core.width, y: origin.y },
     ...(core.axis === undefined ? {} : { axis: origin.y + core.axis }),
+  };
+}
+
+/** The placement with room for a loop on the outer side. */
+function beside(
+  placement: Placement,
+  core: Core,
+  { room, side }: { readonly room: number; readonly side: PictureNode['side'] },
+): Placement {
+  const { width, origin, text } = placement;
+  if (side === 'right') return { ...placement, width: Math.max(width, origin.x + core.width + room) };
+  const more = Math.max(0, room - origin.x);
+  return {
+    ...placement,
+    width: width + more,
+    origin: { x: origin.x + more, y: origin.y },
+    text: { x: text.x + more, y: text.y },
   };
 }
 

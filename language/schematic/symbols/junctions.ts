@@ -56,6 +56,18 @@ export const bulkhead: PartSymbol = {
   }),
 };
 
+/** Where a line meets a hose without a part between them: the nut. */
+export const joint: PartSymbol = {
+  words: 'joint',
+  draw: ({ ports }) => ({
+    width: 16,
+    height: 14,
+    label: 'right',
+    shapes: [path('M3 4L5 2H11L13 4V10L11 12H5L3 10Z', 'body'), path('M3 7H13', 'thin')],
+    anchors: throughPorts(ports, { width: 16, top: 2, bottom: 12, gap: 6 }),
+  }),
+};
+
 export const adapter: PartSymbol = {
   words: 'adapter',
   draw: ({ ports }) => ({

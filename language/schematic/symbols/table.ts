@@ -3,7 +3,7 @@ import type { SymbolName } from '../picture.ts';
 import { booster, inlineBooster, masterSingle, masterTandem, parkingBrake, pedal, reservoir } from './actuation.ts';
 import { actuator, clutchSlave } from './consumers.ts';
 import type { PartSymbol } from './drawing.ts';
-import { adapter, banjoBolt, bleeder, block, bulkhead, cross, openEnd, plug, tee, union } from './junctions.ts';
+import { adapter, banjoBolt, bleeder, block, bulkhead, cross, joint, openEnd, plug, tee, union } from './junctions.ts';
 import {
   checkValve,
   meteringValve,
@@ -31,6 +31,7 @@ export const symbols: Readonly<Record<SymbolName, PartSymbol>> = {
   adapter,
   'banjo-bolt': banjoBolt,
   plug,
+  joint,
   'open-end': openEnd,
   bleeder,
   'residual-valve': residualValve,

@@ -16,6 +16,9 @@ import {
   spread,
 } from './drawing.ts';
 
+/** The port that the cable of the parking brake pulls at. */
+export const parkingPort = 'parking-brake';
+
 type Seat = Omit<Anchor, 'at'>;
 
 const size = 76;
@@ -25,7 +28,7 @@ const hub = 42;
 export const drumBrake: PartSymbol = {
   words: 'drum brake',
   draw: ({ node, ports }) => {
-    const cylinders = detailsOf(node, 'cylinder');
+    const cylinders = topFirst(detailsOf(node, 'cylinder'));
     const levels = cylinders.length > 1 ? [20, 64] : [20];
     return wheel(node, ports, {
       cylinders,
@@ -49,7 +52,7 @@ export const drumBrake: PartSymbol = {
 export const discBrake: PartSymbol = {
   words: 'disc brake',
   draw: ({ node, ports }) => {
-    const calipers = [...detailsOf(node, 'caliper'), ...detailsOf(node, 'cylinder')];
+    const calipers = topFirst([...detailsOf(node, 'caliper'), ...detailsOf(node, 'cylinder')]);
     const levels = calipers.length > 1 ? [17, 67] : [17];
     return wheel(node, ports, {
       cylinders: calipers,
@@ -64,6 +67,13 @@ export const discBrake: PartSymbol = {
     });
   },
 };
+
+/** The one that is called upper stands at the top, else the first in the text. */
+function topFirst(cylinders: readonly PictureDetail[]): readonly PictureDetail[] {
+  const height = ({ id }: PictureDetail) =>
+    /(upper|top)[^.]*$/i.test(id) ? 0 : /(lower|bottom)[^.]*$/i.test(id) ? 2 : 1;
+  return [...cylinders].sort((a, b) => height(a) - height(b));
+}
 
 function wheelCylinder(y: number, part: string | undefined): readonly Shape[] {
   return [
@@ -127,7 +137,7 @@ const inboard = (node: PictureNode): Edge => (node.side === 'right' ? 'left' : '
 
 function seats(node: PictureNode, ports: readonly PortUse[], wheelParts: Wheel): readonly Seat[] {
   const { cylinders, levels, halfWidth } = wheelParts;
-  const parking = ports.filter((port) => detailsOf(node, 'parking-brake').some((part) => belongsTo(port, part, node)));
+  const parking = ports.filter(({ id }) => id === parkingPort);
   const fluid = ports.filter((port) => !parking.includes(port));
   const levelOf = (port: PortUse) => {
     const owner = cylinders.findIndex((cylinder) => belongsTo(port, cylinder, node));

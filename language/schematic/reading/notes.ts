@@ -1,0 +1,85 @@
+/** The few words under a part's or line's name: what a person at the bench looks for first, as the file states it. */
+import { type Figures, writeResult } from '../../figures/index.ts';
+import { writeStated } from '../../quantity/index.ts';
+import type { PartKind } from '../../system/kinds/index.ts';
+import type { Part } from '../../system/part.ts';
+
+interface Wanted {
+  /** Kind of the sub-part that has the fact; the part itself if absent. */
+  readonly of?: PartKind;
+  readonly fact: string;
+  /** What stands before the value. */
+  readonly word: string;
+}
+
+const wanted: Readonly<Partial<Record<PartKind, readonly Wanted[]>>> = {
+  pedal: [{ fact: 'ratio', word: 'ratio' }],
+  'clutch-pedal': [{ fact: 'ratio', word: 'ratio' }],
+  booster: [{ fact: 'gain', word: 'gain' }],
+  'parking-brake': [{ fact: 'lever-ratio', word: 'lever' }],
+  master: [{ fact: 'bore', word: 'bore' }],
+  reservoir: [{ fact: 'capacity', word: '' }],
+  'residual-valve': [{ fact: 'holds', word: 'holds' }],
+  'proportioning-valve': [
+    { fact: 'split-point', word: 'split' },
+    { fact: 'slope', word: 'slope' },
+  ],
+  'metering-valve': [{ fact: 'opens-at', word: 'opens at' }],
+  'check-valve': [{ fact: 'cracking-pressure', word: 'opens at' }],
+  'pressure-switch': [{ fact: 'closes-at', word: 'closes at' }],
+  'drum-brake': [
+    { of: 'drum', fact: 'diameter', word: 'drum' },
+    { of: 'cylinder', fact: 'bore', word: 'cylinder' },
+  ],
+  'disc-brake': [
+    { of: 'disc', fact: 'diameter', word: 'disc' },
+    { of: 'caliper', fact: 'bore', word: 'caliper' },
+  ],
+  'clutch-slave': [{ fact: 'bore', word: 'bore' }],
+  actuator: [{ fact: 'bore', word: 'bore' }],
+};
+
+export function notesOfPart(part: Part): readonly string[] {
+  return (wanted[part.kind] ?? []).flatMap(({ of, fact, word }) => {
+    const owners = of === undefined ? [part] : part.parts.filter(({ kind }) => kind === of);
+    const values = owners.flatMap((owner) => factText(owner, fact) ?? []);
+    const said = [...new Set(values)].join(', ');
+    return said === '' ? [] : [word === '' ? said : `${word} ${said}`];
+  });
+}
+
+function factText(part: Part, name: string): string | undefined {
+  const fact = part.facts.get(name);
+  return fact?.kind === 'measure' ? writeStated(fact.stated) : undefined;
+}
+
+/** `3/16 in · cut 54 1/32 in`: the size of the tube and the length to cut, or the length of a hose as it is stated. */
+export function notesOfLine(line: Part, figures: Figures): readonly string[] {
+  const texts = [sizeOf(line), lengthOf(line, figures)].filter((text) => text !== undefined);
+  return texts.length === 0 ? [] : [texts.join(' · ')];
+}
+
+function sizeOf(line: Part): string | undefined {
+  if (line.kind === 'run') return line.tube === undefined ? undefined : writeStated(line.tube.diameter);
+  return line.kind === 'hose' ? 'hose' : 'low-pressure hose';
+}
+
+/** On the paper the middle value has to do; its limits stand in the description. */
+function lengthOf(line: Part, figures: Figures): string | undefined {
+  const cut = cutLength(line, figures);
+  if (cut === undefined) return factText(line, 'length') ?? (line.kind === 'run' ? 'length ?' : undefined);
+  const { estimate } = cut.result;
+  const middle = { ...estimate, low: estimate.value, high: estimate.value };
+  return `cut ${writeResult({ ...cut, result: { ...cut.result, estimate: middle } })}`;
+}
+
+function cutLength(line: Part, figures: Figures) {
+  const figure = figures.find(line.id, 'run.cut-length');
+  return figure?.result.kind === 'known' ? { ...figure, result: figure.result } : undefined;
+}
+
+/** With all its limits, for the description. */
+export function fullLengthOf(line: Part, figures: Figures): string | undefined {
+  const cut = cutLength(line, figures);
+  return cut === undefined ? factText(line, 'length') : `${cut.title} ${writeResult(cut)}`;
+}
