@@ -5,11 +5,21 @@ import type { FileReading } from '../system/system.ts';
 import { notAcceptable, type Silenced, speaksOf } from './accepts.ts';
 import { badDate } from './bad-date.ts';
 import { badThread } from './bad-thread.ts';
+import { deadEnd } from './dead-end.ts';
 import { duplicate } from './duplicate.ts';
+import { flareMismatch } from './flare-mismatch.ts';
+import { genderMismatch } from './gender-mismatch.ts';
+import { hoseCannotTurn } from './hose-cannot-turn.ts';
 import { misplaced } from './misplaced.ts';
 import { missing } from './missing.ts';
+import { nutSize } from './nut-size.ts';
+import { portUsedTwice } from './port-used-twice.ts';
 import { quantity } from './quantity.ts';
 import type { Finding, Rule, RuleContext, Severity } from './rule.ts';
+import { seatAndThread } from './seat-and-thread.ts';
+import { seatMismatch } from './seat-mismatch.ts';
+import { taperInStraight } from './taper-in-straight.ts';
+import { threadMismatch } from './thread-mismatch.ts';
 import { unknownName } from './unknown-name.ts';
 import { unknownWord } from './unknown-word.ts';
 import { useFailed } from './use-failed.ts';
@@ -30,6 +40,16 @@ export const rules: readonly Rule[] = [
   badDate,
   useFailed,
   // the joints
+  deadEnd,
+  portUsedTwice,
+  genderMismatch,
+  threadMismatch,
+  taperInStraight,
+  seatMismatch,
+  flareMismatch,
+  seatAndThread,
+  nutSize,
+  hoseCannotTurn,
   // the circuit
 ];
 
