@@ -1,7 +1,17 @@
 /** The façade of the language: all that the server and the command may import. */
 
 export { saySource } from './figures/explain.ts';
-export { explainFigure, type Figure, type Figures, figuresOf, sayFigure, writeResult } from './figures/index.ts';
+export {
+  explainFigure,
+  type Figure,
+  type Figures,
+  figuresOf,
+  type Input,
+  type Need,
+  type Result,
+  sayFigure,
+  writeResult,
+} from './figures/index.ts';
 export * from './quantity/index.ts';
 export * from './rules/index.ts';
 export {
@@ -12,7 +22,9 @@ export {
   type Services,
 } from './services.ts';
 export type { Source } from './standards/source.ts';
+export { nearest } from './system/nearest.ts';
 export * from './system/origin.ts';
+export type { Part } from './system/part.ts';
 export * from './system/presence.ts';
 export * from './system/problem.ts';
 export type { UseFailure } from './system/read/uses.ts';

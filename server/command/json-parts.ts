@@ -1,0 +1,21 @@
+/** Pieces that the JSON of several verbs have in common. */
+import type { CircuitFile, Place } from './circuit-file.ts';
+
+export interface JsonMeasuring extends Place {
+  readonly part: string;
+  readonly fact: string;
+  /** Computed with a value that is only assumed. */
+  readonly assumed: boolean;
+}
+
+/** The measuring list of a file. */
+export function measuringJson({ reading, placeOf }: CircuitFile): readonly JsonMeasuring[] {
+  return reading.toMeasure.map(({ part, fact, assumed, origin }) => ({ part, fact, assumed, ...placeOf(origin) }));
+}
+
+export function titleOf({ reading, file }: CircuitFile): string {
+  const { vehicle } = reading.planned;
+  return vehicle === undefined ? file : (vehicle.caption ?? vehicle.name);
+}
+
+export const written = (value: unknown): string => `${JSON.stringify(value, undefined, 2)}\n`;
