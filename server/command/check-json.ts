@@ -2,9 +2,9 @@
 
 import type { Finding } from '../../language/index.ts';
 import type { CheckReport } from './check-text.ts';
-import type { Place } from './circuit-file.ts';
+import { type Place, titleOf } from './circuit-file.ts';
 import { type CheckedFile, tallyOf } from './findings.ts';
-import { measuringJson, titleOf, written } from './json-parts.ts';
+import { measuringJson, written } from './json-parts.ts';
 
 export const checkSchema = 'linewright/check/1';
 

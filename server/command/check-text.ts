@@ -1,7 +1,7 @@
 /** Prints checked files for people: findings line by line, what is to be measured, and how many of each. */
 
 import { type Finding, type Severity, type State, stateWords } from '../../language/index.ts';
-import { type Unusable, where } from './circuit-file.ts';
+import { titleOf, type Unusable, where } from './circuit-file.ts';
 import { type CheckedFile, type Tally, tallyOf } from './findings.ts';
 import { plain } from './plain.ts';
 import { aligned } from './table.ts';
@@ -15,27 +15,36 @@ export interface CheckReport {
 }
 
 export function checkText(report: CheckReport, paint: Paint): string {
-  const files = report.checked.map((file) => fileText(file, report.state, paint));
-  const total = report.checked.length > 1 ? [`${totalText(report, paint)}\n`] : [];
-  return `${[...files, ...total, `${paint('quiet', caution)}\n`].join('\n')}`;
+  const files = report.checked.map((file) =>
+    textOf([
+      ...findingLines(file, report.state, paint),
+      ...measuringLines(file.circuit, paint),
+      tallyLine(file, paint),
+    ]),
+  );
+  const total = report.checked.length > 1 ? [textOf([totalText(report, paint)])] : [];
+  return [...files, ...total, textOf([paint('quiet', caution)])].join('\n');
 }
 
-function fileText({ circuit, findings, accepted }: CheckedFile, state: State, paint: Paint): string {
-  const { vehicle } = circuit.reading[state];
-  const title = vehicle === undefined ? circuit.file : (vehicle.caption ?? vehicle.name);
+const textOf = (lines: readonly string[]): string => `${lines.join('\n')}\n`;
+
+/** What was looked at and what is wrong with it, worst or not, in the order of the text. */
+export function findingLines({ circuit, findings }: CheckedFile, state: State, paint: Paint): readonly string[] {
   const place = circuit.placeOf;
-  const lines = [paint('strong', `${plain(title)}, ${stateWords[state]}`), ''];
+  const lines = [paint('strong', `${plain(titleOf(circuit))}, ${stateWords[state]}`), ''];
   for (const finding of findings) {
     lines.push(findingLine(finding, where(place(finding.origin)), paint));
     for (const { message, origin } of finding.related ?? []) {
       lines.push(paint('quiet', `    ${where(place(origin))} ${plain(message)}`));
     }
   }
-  if (findings.length > 0) lines.push('');
-  lines.push(...measuringLines(circuit, paint));
+  return findings.length > 0 ? [...lines, ''] : lines;
+}
+
+/** How many of each. */
+export function tallyLine({ circuit, findings, accepted }: CheckedFile, paint: Paint): string {
   const tally = [tallyText(tallyOf(findings), paint), acceptedText(accepted.length)].filter((text) => text !== '');
-  lines.push(`${plain(circuit.file)}: ${tally.join('; ')}`);
-  return `${lines.join('\n')}\n`;
+  return `${plain(circuit.file)}: ${tally.join('; ')}`;
 }
 
 function findingLine({ severity, code, message }: Finding, place: string, paint: Paint): string {

@@ -41,6 +41,12 @@ export interface CircuitFile {
   placeOf(origin: Origin): Place;
 }
 
+/** What a person calls it: the vehicle, else the file. */
+export function titleOf({ reading, file }: CircuitFile): string {
+  const { vehicle } = reading.planned;
+  return vehicle === undefined ? file : (vehicle.caption ?? vehicle.name);
+}
+
 export interface Unusable {
   readonly kind: 'unusable';
   readonly file: string;

@@ -3,7 +3,7 @@ import { mkdirSync } from 'node:fs';
 import { join, resolve } from 'node:path';
 import { figuresOf, type State, stateWords, writeResult } from '../../language/index.ts';
 import { readArguments } from './arguments.ts';
-import { checkText } from './check-text.ts';
+import { findingLines, measuringLines, tallyLine } from './check-text.ts';
 import { type CircuitFile, openCircuit } from './circuit-file.ts';
 import { checkFile } from './findings.ts';
 import { drawFile } from './picture.ts';
@@ -25,7 +25,7 @@ export const demo: Verb = {
 Takes an old van whose single brake circuit is to be split: says what is wrong with it as found and as planned, prints
 the key figures of the plan, and writes both schematics.
 
-  -o, --out FOLDER   where the schematics go; usual is dist/demo in linewright's own folder
+  -o, --out FOLDER   where the schematics go; usual is .cache/demo in linewright's own folder
 `,
   run: async (args, terminal) => {
     const given = readArguments(args, options);
@@ -37,17 +37,19 @@ the key figures of the plan, and writes both schematics.
       return 2;
     }
     const { out } = given.values;
-    const folder = out === undefined ? join(terminal.home, 'dist', 'demo') : resolve(terminal.folder, out);
+    const folder = out === undefined ? join(terminal.home, '.cache', 'demo') : resolve(terminal.folder, out);
+    const { paint } = terminal;
     for (const state of ['found', 'planned'] as const) {
-      terminal.print(checkText({ state, checked: [checkFile(circuit, state)], unusable: [] }, terminal.paint));
-      terminal.print('\n');
+      const checked = checkFile(circuit, state);
+      terminal.print(`${[...findingLines(checked, state, paint), tallyLine(checked, paint), ''].join('\n')}\n`);
     }
+    terminal.print(`${measuringLines(circuit, paint).join('\n')}\n`);
     terminal.print(keyFigures(circuit, terminal));
     const code = await writePictures(circuit, folder, terminal);
     terminal.print(`\nOpen ${plain(circuit.file)} in the editor and change it, or go on with
   linewright check ${plain(circuit.file)} --as found
   linewright figures ${plain(circuit.file)}
-\n${terminal.paint('quiet', caution)}\n`);
+\n${paint('quiet', caution)}\n`);
     return code;
   },
 };
@@ -61,7 +63,7 @@ function keyFigures({ reading }: CircuitFile, { paint }: Terminal): string {
     const parts: ReadonlyMap<string, { readonly label: string }> = reading.planned.partById;
     return parts.get(subject)?.label ?? 'the whole system';
   };
-  const rows = key.map((figure) => [figure.title, plain(labelOf(figure.subject)), writeResult(figure)]);
+  const rows = key.map((figure) => [plain(labelOf(figure.subject)), figure.title, writeResult(figure)]);
   const lines = [paint('strong', 'Key figures as planned'), ...aligned(rows, { indent: '  ', gap: '  ' })];
   return `${lines.join('\n')}\n\n`;
 }

@@ -10,9 +10,10 @@ import {
   siSymbols,
   writeResult,
 } from '../../language/index.ts';
-import type { Place } from './circuit-file.ts';
+import { gapsIn } from './broken-text.ts';
+import { type Place, titleOf } from './circuit-file.ts';
 import type { FiguresReport } from './figures-text.ts';
-import { measuringJson, titleOf, written } from './json-parts.ts';
+import { measuringJson, written } from './json-parts.ts';
 
 export const figuresSchema = 'linewright/figures/1';
 
@@ -25,7 +26,7 @@ export function figuresJson({ circuit, state, figures }: FiguresReport): string 
     circuit: state,
     file: circuit.file,
     title: titleOf(circuit),
-    complete: circuit.syntax.length === 0,
+    complete: gapsIn(circuit).length === 0,
     figures: figures.map((figure) => figureJson(figure, placeOf)),
     toMeasure: measuringJson(circuit),
   });

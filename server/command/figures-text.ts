@@ -11,8 +11,7 @@ import {
   writeResult,
 } from '../../language/index.ts';
 import { measuringLines } from './check-text.ts';
-import { type CircuitFile, where } from './circuit-file.ts';
-import { titleOf } from './json-parts.ts';
+import { type CircuitFile, titleOf, where } from './circuit-file.ts';
 import { plain } from './plain.ts';
 import { aligned, filled, widthOf } from './table.ts';
 import type { Paint } from './terminal.ts';
@@ -80,24 +79,24 @@ interface FigureWriting {
 /** Shared by all sections, so that the eye runs down one column. */
 interface Widths {
   readonly title: number;
-  readonly value: number;
 }
 
 function widthsOf(figures: readonly Figure[]): Widths {
-  const widest = (texts: readonly string[]): number => texts.reduce((width, text) => Math.max(width, widthOf(text)), 0);
-  return { title: widest(figures.map(({ title }) => title)), value: widest(figures.map(writeResult)) };
+  return { title: figures.reduce((width, { title }) => Math.max(width, widthOf(title)), 0) };
 }
 
 function figureLines(figure: Figure, { widths, notes, sources, paint }: FigureWriting): readonly string[] {
   const marks = [sources.mark(saySource(figure.source)), ...figure.notes.map((note) => notes.mark(note))].join(' ');
-  const title = filled(plain(figure.title), widths.title);
-  const value = filled(writeResult(figure), widths.value);
+  const value = writeResult(figure);
   const shown = figure.result.kind === 'unknown' ? paint('question', value) : value;
-  const under = ' '.repeat(2 + widths.title + 2 + widths.value + 2);
-  const below = [...figure.inputs.map((input) => inputText(input, sources)), ...needTexts(figure)];
+  const account = [
+    `= ${figure.formula} ${marks}`,
+    ...figure.inputs.map((input) => inputText(input, sources)),
+    ...needTexts(figure),
+  ];
   return [
-    `  ${title}  ${shown}  = ${plain(figure.formula)} ${paint('quiet', marks)}`,
-    ...below.map((text) => under + paint('quiet', plain(text))),
+    `  ${filled(plain(figure.title), widths.title)}  ${shown}`,
+    ...account.map((text) => `      ${paint('quiet', plain(text))}`),
   ];
 }
 

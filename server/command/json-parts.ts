@@ -13,9 +13,5 @@ export function measuringJson({ reading, placeOf }: CircuitFile): readonly JsonM
   return reading.toMeasure.map(({ part, fact, assumed, origin }) => ({ part, fact, assumed, ...placeOf(origin) }));
 }
 
-export function titleOf({ reading, file }: CircuitFile): string {
-  const { vehicle } = reading.planned;
-  return vehicle === undefined ? file : (vehicle.caption ?? vehicle.name);
-}
-
+/** With line ends and a last one, so that it can be read and compared. */
 export const written = (value: unknown): string => `${JSON.stringify(value, undefined, 2)}\n`;

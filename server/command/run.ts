@@ -1,7 +1,6 @@
 /** Finds the verb, gives help, and keeps the inside of the program off the user's screen. */
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { nearest } from '../../language/index.ts';
 import { check } from './check.ts';
 import { demo } from './demo.ts';
 import { draw } from './draw.ts';
@@ -52,9 +51,7 @@ function helpOn(word: string | undefined, terminal: Terminal): ExitCode {
 
 function unknownVerb(word: string, terminal: Terminal): ExitCode {
   const names = verbs.map(({ name }) => name);
-  const [close] = nearest(word, names);
-  const guess = close === undefined ? '' : ` Did you mean ${close}?`;
-  terminal.complain(`linewright has no verb “${plain(word)}”.${guess} There are ${names.join(', ')}; see --help.\n`);
+  terminal.complain(`linewright has no verb “${plain(word)}”. There are ${names.join(', ')}; see --help.\n`);
   return 2;
 }
 
