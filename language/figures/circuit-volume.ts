@@ -34,8 +34,12 @@ export function circuitVolume(circuit: Circuit, context: FigureContext): Figure<
     formula: 'fluid in each part that the chamber reaches, added up, without the reservoir',
     inputs,
     source: sum,
-    notes:
-      paths.length > 0 ? ['What lies behind a part that does not say which ports share fluid is not counted.'] : [],
+    notes: [
+      'The chamber counts with the fluid of its full stroke.',
+      ...(paths.length > 0
+        ? ['What lies behind a part that does not say which ports share fluid is not counted.']
+        : []),
+    ],
   };
 }
 

@@ -6,7 +6,7 @@ import type { Need, Result } from './figure.ts';
 /** Known if a finite number came out; sizes out of all proportion give none. */
 export function knownResult<D extends Dimension>(dimension: D, estimate: Estimate<D>, part: Part): Result<D> {
   if (isKnown(estimate)) return { kind: 'known', dimension, estimate, leftOut: [] };
-  return unknownResult(dimension, [{ name: `sizes of ${part.label} that can be`, origin: part.nameOrigin }]);
+  return unknownResult(dimension, [{ name: `sizes of ${part.label} that give a number`, origin: part.nameOrigin }]);
 }
 
 export function unknownResult<D extends Dimension>(dimension: D, needs: readonly Need[]): Result<D> {

@@ -14,7 +14,8 @@ import { millimetres } from './writing.ts';
 
 /** In m. */
 export function cutLength(run: Part, context: FigureContext): Figure<'length'> {
-  const length = givenFigure(context.centrelineLengthOf(run), run);
+  const centreline = context.centrelineLengthOf(run);
+  const length = givenFigure(centreline, run);
   const diameter = givenDiameter(run);
   const allowances = run.ports.map((end) => givenAllowance(run, end, diameter));
   const terms = [length, ...allowances];
@@ -32,11 +33,14 @@ export function cutLength(run: Part, context: FigureContext): Figure<'length'> {
     inputs: inputsOf(terms),
     source: commonPractice('centreline length with the tube that each flare takes added; make a test flare on scrap'),
     notes: [
+      ...centreline.notes,
       'Make a test flare on scrap of the same tube: tools take different amounts.',
-      'Tube stretches a little in every bend, so it may come out slightly long; dress the last end to fit.',
+      ...(context.developmentOf(run)?.bends.length ? [stretches] : []),
     ],
   };
 }
+
+const stretches = 'Tube stretches a little in every bend, so it may come out slightly long; dress the last end to fit.';
 
 /** The tube that goes into the flare at one end, by its form and the size of the tube. */
 function givenAllowance(run: Part, end: Port, diameter: Given<'length'>): Given<'length'> {

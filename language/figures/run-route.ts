@@ -45,7 +45,7 @@ export function routeNeeds(part: Part, development: Development): readonly Need[
   });
   if (missing.length > 0) return missing;
   const at = development.problems[0]?.item ?? 0;
-  return [{ name: `a route of ${part.label} that can be`, origin: steps[at]?.origin ?? origin }];
+  return [{ name: `a route of ${part.label} that can be bent`, origin: steps[at]?.origin ?? origin }];
 }
 
 /** What is wrong with the route, each with the step that it is about. */

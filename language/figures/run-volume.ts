@@ -14,7 +14,8 @@ import { millilitres } from './writing.ts';
 export function runVolume(run: Part, context: FigureContext): Figure<'volume'> {
   const diameter = givenDiameter(run);
   const wall = givenWall(run);
-  const length = givenFigure(context.centrelineLengthOf(run), run);
+  const centreline = context.centrelineLengthOf(run);
+  const length = givenFigure(centreline, run);
   const givens = [diameter, wall, length];
   return {
     id: 'run.volume',
@@ -25,7 +26,7 @@ export function runVolume(run: Part, context: FigureContext): Figure<'volume'> {
     formula: 'π/4 × (diameter − 2 × wall)² × centreline length',
     inputs: inputsOf(givens),
     source: circles,
-    notes: wall.kind === 'missing' && diameter.kind === 'given' ? usualWalls(diameter) : [],
+    notes: [...centreline.notes, ...(wall.kind === 'missing' && diameter.kind === 'given' ? usualWalls(diameter) : [])],
   };
 }
 

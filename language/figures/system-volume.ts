@@ -28,6 +28,7 @@ export function systemVolume(context: FigureContext): Figure<'volume'> {
     formula: 'fluid in each part of all circuits, reservoirs and feed hoses, each counted once',
     source: sum,
     notes: [
+      'Each chamber counts with the fluid of its full stroke.',
       'This fills it once. Bleeding and flushing take more.',
       ...(outside.length > 0 ? [`Not counted, since no chamber reaches it: ${namesOf(outside)}.`] : []),
     ],

@@ -1,5 +1,5 @@
 /** Adds up the fluid in many parts, kind by kind, and keeps account of what is not known. */
-import { sumEstimates, writeEstimate } from '../quantity/index.ts';
+import { notKnown, sumEstimates, writeEstimate } from '../quantity/index.ts';
 import type { Part } from '../system/part.ts';
 import type { Figure, Input, Need, Result } from './figure.ts';
 import { eachOnce, unknownResult } from './result.ts';
@@ -48,7 +48,7 @@ function inputOf(group: readonly Content[]): Input {
   const known = group.flatMap(({ figure: { result } }) => (result.kind === 'known' ? result.estimate : []));
   const unknown = group.length - known.length;
   const amount = known.length === 0 ? [] : [writeEstimate(sumEstimates('volume', known), { like: millilitres })];
-  const gap = unknown === 0 ? [] : [`${unknown} of them not known`];
+  const gap = unknown === 0 ? [] : [known.length === 0 ? notKnown : `${unknown} of them ${notKnown}`];
   const name = `${group.length} × ${only?.part.kind ?? 'part'}`;
   return { name, text: [...amount, ...gap].join(', '), origin: undefined, source: undefined };
 }

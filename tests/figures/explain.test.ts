@@ -15,7 +15,6 @@ describe('a figure explains itself', () => {
       'input: allowance for a plain square end at the to end of line: 0 mm; nothing goes into a plain end (common practice: a plain end is left as it is cut)',
       'source: common practice: centreline length with the tube that each flare takes added; make a test flare on scrap',
       'note: Make a test flare on scrap of the same tube: tools take different amounts.',
-      'note: Tube stretches a little in every bend, so it may come out slightly long; dress the last end to fit.',
     ]);
   });
 

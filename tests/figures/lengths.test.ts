@@ -76,7 +76,7 @@ describe('centreline length', () => {
 
   it('of a route that cannot be is not given, and the note says what is wrong', () => {
     const figures = figuresIn(run('bend-radius 50 mm route corner 20 mm, bend 90 deg, corner 200 mm'));
-    expect(lacks(figures, 'line', 'run.centreline-length')).toEqual(['a route of line that can be']);
+    expect(lacks(figures, 'line', 'run.centreline-length')).toEqual(['a route of line that can be bent']);
     expect(figure(figures, 'line', 'run.centreline-length').notes).toEqual([
       expect.stringContaining(
         'Step 1 of the route: There are 20 mm from corner to corner here, and the bends take 50 mm',
@@ -124,6 +124,15 @@ describe('cut length', () => {
     const { low, high } = estimate(figuresIn(run(`${tube} length 1000 mm`)), 'line', 'run.cut-length');
     expect(low * 1000).toBeLessThan(1000 + 2 * 2.048);
     expect(high * 1000).toBeGreaterThan(1000 + 2 * 2.048);
+  });
+
+  it('warns of what bends do to the length, where there are bends, and of a route and a length apart', () => {
+    const stretch =
+      'Tube stretches a little in every bend, so it may come out slightly long; dress the last end to fit.';
+    const notes = (facts: string) => figure(figuresIn(run(`${tube} ${facts}`)), 'line', 'run.cut-length').notes;
+    expect(notes('bend-radius 16 mm route straight 100 mm, bend 90 deg, straight 100 mm')).toContain(stretch);
+    expect(notes('length 100 mm')).not.toContain(stretch);
+    expect(notes('length 340 mm route straight 300 mm')).toContainEqual(expect.stringContaining('40 mm apart'));
   });
 
   it('takes each end by its own flare', () => {

@@ -115,6 +115,14 @@ describe('the fluid in other parts', () => {
     expect(lacks(figures, 'pair', 'junction.volume')).toEqual(['volume of pair']);
   });
 
+  it('in a booster is none at the pedal, and what is stated in the line', () => {
+    const figures = figuresIn(
+      'booster servo { gain 3 } booster helper { volume 12 mL port in: M10x1 port out: M10x1 }',
+    );
+    expect(figures.of('servo')).toEqual([]);
+    expect(shown(figures, 'helper', 'booster.volume')).toBe('12 mL');
+  });
+
   it('in a plug, a pedal or a drum is none', () => {
     const figures = figuresIn('plug stop { port a: 3/8-24 male } pedal { ratio 6 } drum-brake left { drum 11 in }');
     expect(['stop', 'pedal', 'left.drum'].flatMap((path) => figures.of(path))).toEqual([]);

@@ -31,7 +31,7 @@ export const actuation: readonly KindRow[] = [
     about:
       'Adds force from vacuum, between the pedal and the master or in the line. In the line it has ports in and out.',
     within: ['file'],
-    properties: [p.boosterSite, p.gain, p.knee, p.vacuum, p.bore],
+    properties: [p.boosterSite, p.gain, p.knee, p.vacuum, p.bore, p.volume],
     ports: { least: 0, most: 2 },
     fluid: 'valve',
     symbol: 'booster',
