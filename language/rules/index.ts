@@ -5,6 +5,7 @@ import type { FileReading } from '../system/system.ts';
 import { notAcceptable, type Silenced, speaksOf } from './accepts.ts';
 import { badDate } from './bad-date.ts';
 import { badThread } from './bad-thread.ts';
+import { circuitRules } from './circuit-rules.ts';
 import { deadEnd } from './dead-end.ts';
 import { duplicate } from './duplicate.ts';
 import { flareMismatch } from './flare-mismatch.ts';
@@ -18,6 +19,7 @@ import { quantity } from './quantity.ts';
 import type { Finding, Rule, RuleContext, Severity } from './rule.ts';
 import { seatAndThread } from './seat-and-thread.ts';
 import { seatMismatch } from './seat-mismatch.ts';
+import { staleAcceptOf } from './stale-accept.ts';
 import { taperInStraight } from './taper-in-straight.ts';
 import { threadMismatch } from './thread-mismatch.ts';
 import { unknownName } from './unknown-name.ts';
@@ -27,8 +29,7 @@ import { useFailed } from './use-failed.ts';
 export { type AcceptPlace, acceptMend, notAcceptable, type Silenced, speaksOf } from './accepts.ts';
 export type { Example, Finding, Remark, Rule, RuleContext, Severity } from './rule.ts';
 
-/** In the order in which they are listed to a reader: the text, the joints, the circuit. */
-export const rules: readonly Rule[] = [
+const beforeAccepts: readonly Rule[] = [
   // the text
   quantity,
   unknownName,
@@ -50,8 +51,11 @@ export const rules: readonly Rule[] = [
   seatAndThread,
   nutSize,
   hoseCannotTurn,
-  // the circuit
+  ...circuitRules,
 ];
+
+/** In the order in which they are listed to a reader: the text, the joints, the circuit, and last what accepts answer. */
+export const rules: readonly Rule[] = [...beforeAccepts, staleAcceptOf(beforeAccepts)];
 
 export interface Judgement {
   /** By file, place, severity. */

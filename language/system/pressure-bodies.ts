@@ -21,6 +21,8 @@ export interface PressureBodies {
    * pistons and two circuits, perhaps. The bodies end there.
    */
   readonly meetings: readonly Volume[];
+  /** The body with all that opaque parts may join to it, by ways that they do not state. */
+  around(body: PressureBody): readonly PressureBody[];
 }
 
 /** Linear in parts and joints. Ways that an opaque part does not state lead nowhere. */
@@ -41,7 +43,35 @@ export function pressureBodiesOf(system: Pick<System, 'graph' | 'partById'>): Pr
     for (const { id } of all) at.set(id, [...(at.get(id) ?? []), body]);
     return body;
   });
-  return { bodies, at, meetings };
+  const groups = joinedByUnstated(graph, bodies, at);
+  return { bodies, at, meetings, around: (body) => groups.get(body) ?? [body] };
+}
+
+/** Bodies that unstated ways join, by each of them; bodies that none touches are left out. */
+function joinedByUnstated(
+  graph: FluidGraph,
+  bodies: readonly PressureBody[],
+  at: ReadonlyMap<string, readonly PressureBody[]>,
+): ReadonlyMap<PressureBody, readonly PressureBody[]> {
+  const beside = new Map<PressureBody, PressureBody[]>();
+  for (const { a, b } of graph.ties.filter((tie) => !isOpenWay(tie))) {
+    for (const [one, other] of [
+      [a, b],
+      [b, a],
+    ]) {
+      for (const body of at.get(one ?? '') ?? []) {
+        beside.set(body, [...(beside.get(body) ?? []), ...(at.get(other ?? '') ?? [])]);
+      }
+    }
+  }
+  const groups = new Map<PressureBody, readonly PressureBody[]>();
+  for (const start of bodies) {
+    if (!beside.has(start) || groups.has(start)) continue;
+    const group = new Set([start]);
+    for (const body of group) for (const next of beside.get(body) ?? []) group.add(next);
+    for (const body of group) groups.set(body, [...group]);
+  }
+  return groups;
 }
 
 /** Whether fluid passes here for certain. */

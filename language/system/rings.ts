@@ -1,10 +1,9 @@
 /** Rings in the tubing: parts from which fluid can go round and come back without going the same way twice. */
 import type { FluidGraph, Tie, Volume } from './fluid-graph.ts';
-import type { PartId } from './part.ts';
 
 export interface Ring {
-  /** The parts that it goes through, in the order of the text. */
-  readonly parts: readonly PartId[];
+  /** What it goes through, in the order of the text. */
+  readonly volumes: readonly Volume[];
   /** How many ways round there are that are not made of the others: 1 for a plain ring. */
   readonly ways: number;
 }
@@ -43,8 +42,8 @@ export function ringsOf(
     }
     if (within.size === 0) continue;
     const inside = new Set(group);
-    const parts = volumes.filter((volume) => inside.has(volume.id)).map(({ part }) => part);
-    rings.push({ parts: [...new Set(parts)], ways: within.size - group.length + 1 });
+    const inRing = volumes.filter((volume) => inside.has(volume.id));
+    rings.push({ volumes: inRing, ways: within.size - group.length + 1 });
   }
   return rings;
 }

@@ -31,7 +31,7 @@ describe('Rings', () => {
     fc.assert(
       fc.property(randomCircuit, (circuit) => {
         const { graph, rings } = ringsIn(writeCircuit(circuit));
-        const onRing = new Set(rings.flatMap(({ parts }) => parts));
+        const onRing = new Set(rings.flatMap(({ volumes }) => volumes.map(({ id }) => id)));
         const other = new Graph({ multi: true });
         for (const { id } of graph.volumes) other.addNode(id);
         for (const [index, { a, b }] of graph.ties.entries()) other.addEdgeWithKey(String(index), a, b);

@@ -1,0 +1,37 @@
+/** The rules that look at the circuit as a whole, its lines and its values, in the order in which a reader meets them. */
+import { bendTight } from './bend-tight.ts';
+import { clipsApart } from './clips-apart.ts';
+import { hoseTooShort } from './hose-too-short.ts';
+import { lengthDisagrees } from './length-disagrees.ts';
+import { magnitude } from './magnitude.ts';
+import { mixedFluid } from './mixed-fluid.ts';
+import { noBleeder } from './no-bleeder.ts';
+import { rigidOverSprung } from './rigid-over-sprung.ts';
+import { ring } from './ring.ts';
+import type { Rule } from './rule.ts';
+import { singlePointOfFailure } from './single-point-of-failure.ts';
+import { twoChambers } from './two-chambers.ts';
+import { unfedWheel } from './unfed-wheel.ts';
+import { unstatedPaths } from './unstated-paths.ts';
+import { unused } from './unused.ts';
+import { unworkableRoute } from './unworkable-route.ts';
+import { wheelUnknown } from './wheel-unknown.ts';
+
+export const circuitRules: readonly Rule[] = [
+  unfedWheel,
+  noBleeder,
+  singlePointOfFailure,
+  twoChambers,
+  ring,
+  mixedFluid,
+  wheelUnknown,
+  unstatedPaths,
+  rigidOverSprung,
+  hoseTooShort,
+  bendTight,
+  unworkableRoute,
+  lengthDisagrees,
+  clipsApart,
+  magnitude,
+  unused,
+];
