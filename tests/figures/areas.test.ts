@@ -51,6 +51,15 @@ describe('the pistons of a wheel cylinder', () => {
   });
 });
 
+describe('limits that reach below nothing', () => {
+  it('stop at nothing', () => {
+    const found = drum('bore 5 mm ± 10 mm').find('left.cylinder', 'cylinder.area');
+    if (found?.result.kind !== 'known') throw new Error('it is known');
+    expect(found.result.estimate.low).toBe(0);
+    expect(squareMillimetres(found.result.estimate.high)).toBeCloseTo(56.25 * Math.PI, 9);
+  });
+});
+
 describe('the pistons of a caliper', () => {
   // Published: 2.75 in piston 5.94 in² with π in full (forum arithmetic); 2.5 in piston 4.91 in² (workshop article).
   it.each([

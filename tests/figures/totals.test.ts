@@ -43,6 +43,15 @@ describe('the fluid in a circuit', () => {
     expect(shown(figures, 'main.primary', 'circuit.volume')).toMatch(/^[\d.]+ mL$/);
   });
 
+  it('with limits and something missing is at least its lower limit', () => {
+    const figures = figuresIn(`
+      master main single { bore 20 mm stroke 10 mm ± 1 mm port out: M10x1 bubble }
+      run line { length ? from main.out }
+    `);
+    // π/4 · 20² mm² × 9 mm
+    expect(shown(figures, 'main', 'circuit.volume')).toBe('at least 2.827 mL');
+  });
+
   it('of which nothing is known is not known', () => {
     const figures = figuresIn('master main single { bore ? port out: 3/8-24 }');
     expect(lacks(figures, 'main', 'circuit.volume')).toEqual(['bore of main', 'stroke of main']);
