@@ -42,7 +42,8 @@ export function draftOfPart(node: ast.Part, sources: DraftSources): Draft {
     ...contentOf(node.members, 'part', sources),
   };
   const stock = node.stock && sources.stock(node.stock.$refText);
-  return stock ? overlay(draftOfStock(stock, sources), own) : own;
+  const fits = stock !== undefined && (node.kind === undefined || node.kind === (stock.kind ?? 'run'));
+  return fits ? overlay(draftOfStock(stock, sources), own) : own;
 }
 
 /** The other side of a part with its differences; undefined where what it mirrors is missing or mirrors it back. */

@@ -4,6 +4,7 @@ import { findKind, type KindRow, kindRow, type PartKind } from '../kinds/index.t
 import { nearest } from '../nearest.ts';
 import { type Part, partIdOf, type Tube } from '../part.ts';
 import { type Presence, within } from '../presence.ts';
+import { noteStatements } from './belonging.ts';
 import { type Draft, nameOf } from './draft.ts';
 import { readFacts } from './facts.ts';
 import { mirrorRoute } from './mirror.ts';
@@ -47,6 +48,13 @@ export function readPart(draft: Draft, around: Surroundings, notes: ReadingNotes
     ...draft.parts.map((part) => readPart(part, inside, notes)).filter((part) => part !== undefined),
     ...shortForms(draft, row, { id, label, presence, place }, notes),
   ];
+  const ports = [...readPorts(draft, owner, notes), ...readEnds(draft, owner, tube, notes)];
+  noteStatements(
+    draft,
+    row,
+    ports.map((port) => port.name),
+    notes,
+  );
   const clip = lastOf(draft, ast.isClip);
   return {
     id,
@@ -59,7 +67,7 @@ export function readPart(draft: Draft, around: Surroundings, notes: ReadingNotes
     place,
     stock: draft.stock,
     facts: readFacts(properties, { label, title: row.title, rows: row.properties }, notes),
-    ports: [...readPorts(draft, owner, notes), ...readEnds(draft, owner, tube, notes)],
+    ports,
     parts: distinctNames(parts, notes),
     tube,
     route: routeOf(draft, label, notes),
