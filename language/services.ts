@@ -18,6 +18,7 @@ import { vocabulary } from './scoping/vocabulary.ts';
 import { CircuitDocumentBuilder } from './workspace/document-builder.ts';
 import { CircuitDocumentFactory } from './workspace/document-factory.ts';
 import { CircuitIndexManager } from './workspace/document-index.ts';
+import { Judgements } from './workspace/judgements.ts';
 import { Readings } from './workspace/readings.ts';
 import { CircuitServiceRegistry } from './workspace/service-registry.ts';
 import { UsedFiles } from './workspace/used-files.ts';
@@ -26,8 +27,10 @@ import { UsedFiles } from './workspace/used-files.ts';
 export interface CircuitSharedAddition {
   readonly workspace: {
     readonly LangiumDocumentFactory: CircuitDocumentFactory;
+    readonly DocumentBuilder: CircuitDocumentBuilder;
     readonly UsedFiles: UsedFiles;
     readonly Readings: Readings;
+    readonly Judgements: Judgements;
   };
 }
 
@@ -63,6 +66,7 @@ export const circuitSharedModule = {
     UsedFiles: (services: CircuitSharedServices) =>
       new UsedFiles(services, (document) => services.workspace.LangiumDocumentFactory.refusal(document)),
     Readings: (services: CircuitSharedServices) => new Readings(services.workspace.UsedFiles),
+    Judgements: () => new Judgements(),
   },
 } satisfies Module<CircuitSharedServices, DeepPartial<CircuitSharedServices>>;
 

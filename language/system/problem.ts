@@ -12,6 +12,8 @@ export interface Edit {
 export interface Mend {
   readonly title: string;
   readonly edits: readonly Edit[];
+  /** It can be meant no other way, so it may be done together with others and without asking. */
+  readonly safe?: true;
 }
 
 export interface Related {

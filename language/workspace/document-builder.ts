@@ -1,6 +1,6 @@
 /** Builds documents together with the files that they use, and checks only those that are open. */
-import type { BuildOptions, LangiumDocument, LangiumSharedCoreServices } from 'langium';
-import { DefaultDocumentBuilder, DocumentState } from 'langium';
+import type { BuildOptions, LangiumDocument, LangiumSharedCoreServices, URI, WorkspaceLock } from 'langium';
+import { DefaultDocumentBuilder, DocumentState, OperationCancelled } from 'langium';
 import type { UsedFiles } from './used-files.ts';
 
 type Cancellation = Parameters<DefaultDocumentBuilder['update']>[2];
@@ -23,6 +23,49 @@ export class CircuitDocumentBuilder extends DefaultDocumentBuilder {
     );
     const loaded = await this.usedFiles().load(documents);
     await super.buildDocuments([...documents, ...loaded], options, token);
+  }
+
+  /**
+   * Puts aside what was built of a document whose text has changed, before the change comes to be built: whoever asks
+   * in between waits for the new text.
+   */
+  announceChange(uri: URI): void {
+    const document = this.langiumDocuments.getDocument(uri);
+    if (document !== undefined) document.state = DocumentState.Changed;
+  }
+
+  /** Checks every open document again, where what they are checked for has changed and they have not. */
+  judgeAgain(lock: WorkspaceLock): void {
+    for (const document of this.langiumDocuments.all) {
+      if (document.state === DocumentState.Validated) this.resetToState(document, DocumentState.IndexedReferences);
+    }
+    void lock.write((token) => this.update([], [], token));
+  }
+
+  /** An open document is always on its way to any state, even if its building has not begun. */
+  protected override awaitDocumentState(
+    state: DocumentState,
+    uri: URI,
+    token: NonNullable<Cancellation>,
+  ): Promise<URI> {
+    const document = this.langiumDocuments.getDocument(uri);
+    const isOpen = this.textDocuments?.get(uri) !== undefined;
+    if (!isOpen || (document !== undefined && document.state >= state) || token.isCancellationRequested) {
+      return super.awaitDocumentState(state, uri, token);
+    }
+    return new Promise((resolve, reject) => {
+      const reached = this.onDocumentPhase(state, (built) => {
+        if (built.uri.toString() !== uri.toString()) return;
+        reached.dispose();
+        cancelled.dispose();
+        resolve(uri);
+      });
+      const cancelled = token.onCancellationRequested(() => {
+        reached.dispose();
+        cancelled.dispose();
+        reject(OperationCancelled);
+      });
+    });
   }
 
   /** With an editor, files that are not open there are indexed and not checked. */

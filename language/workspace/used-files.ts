@@ -2,6 +2,8 @@
 import type { FileSystemNode, LangiumDocument, LangiumSharedCoreServices, URI } from 'langium';
 import { URI as Uri } from 'langium';
 import * as ast from '../grammar/generated/ast.ts';
+import type { Origin } from '../system/origin.ts';
+import { originOfProperty } from '../system/read/origins.ts';
 import type { UsableFiles, UsedFile, UseFailure } from '../system/read/uses.ts';
 import { isWithin, targetOf, type UseTarget } from './boundaries.ts';
 
@@ -52,6 +54,30 @@ export class UsedFiles implements UsableFiles {
       }
     }
     return reached;
+  }
+
+  /** The path of the `use` through which the document comes to another file, directly or by way of others. */
+  leadingTo(document: LangiumDocument, uri: string): Origin | undefined {
+    const file = document.parseResult.value;
+    if (!ast.isFile(file)) return undefined;
+    for (const use of file.uses) {
+      const target = use.path === undefined ? undefined : this.target(document.uri, use.path);
+      if (target === undefined || 'failure' in target) continue;
+      const used = this.services.workspace.LangiumDocuments.getDocument(target.uri);
+      const leads = target.uri.toString() === uri || (used !== undefined && this.reachedFrom(used).has(uri));
+      if (leads) return originOfProperty(use, 'path');
+    }
+    return undefined;
+  }
+
+  /** Where each `use` leads that leads to a file which is there. */
+  links(document: LangiumDocument): readonly { readonly origin: Origin; readonly uri: string }[] {
+    const file = document.parseResult.value;
+    if (!ast.isFile(file)) return [];
+    return file.uses.flatMap((use) => {
+      const found = use.path === undefined ? undefined : this.find(document.uri.toString(), use.path);
+      return found !== undefined && 'uri' in found ? [{ origin: originOfProperty(use, 'path'), uri: found.uri }] : [];
+    });
   }
 
   /** Fetches what the documents use and what that uses in turn; returns the documents that are new. */

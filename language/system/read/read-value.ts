@@ -57,12 +57,23 @@ function readMeasure<D extends Dimension>(
       message: `${owner.fact}: ${problem.message}`,
       origin,
       ...(problem.fix
-        ? { mends: [{ title: problem.fix.label, edits: [replace(origin, problem.fix.replacement)] }] }
+        ? {
+            mends: [
+              {
+                title: problem.fix.label,
+                edits: [replace(origin, problem.fix.replacement)],
+                ...(meantOneWay.has(problem.code) ? { safe: true } : {}),
+              },
+            ],
+          }
         : {}),
     });
   }
   return stated;
 }
+
+/** A unit in another spelling, and the ends of a range the wrong way round. */
+const meantOneWay: ReadonlySet<QuantityProblem['code']> = new Set(['unknown-unit', 'range-order']);
 
 function termsOf(amount: Amount | undefined): Term[] {
   const terms = amount?.terms ?? [];

@@ -1,0 +1,86 @@
+/** The services of the language with an editor at the other end of a connection. */
+import { type DeepPartial, type DefaultSharedCoreModuleContext, inject, type Module } from 'langium';
+import {
+  createDefaultModule,
+  createDefaultSharedModule,
+  type LangiumServices,
+  type LangiumSharedServices,
+  type PartialLangiumServices,
+} from 'langium/lsp';
+import type { Connection } from 'vscode-languageserver';
+import {
+  type CircuitSharedAddition,
+  circuitModule,
+  circuitSharedModule,
+  LinewrightGeneratedModule,
+  LinewrightGeneratedSharedModule,
+} from '../../language/index.ts';
+import { DocumentLife } from '../documents.ts';
+import { CircuitCodeActions } from './code-actions.ts';
+import { CircuitLanguageServer } from './language-server.ts';
+import { OpenFolders } from './open-folders.ts';
+import { followSettings, type Settings } from './settings.ts';
+import { CircuitValidator } from './validator.ts';
+import { type Window, windowOf } from './window.ts';
+
+export interface ServerSharedAddition {
+  readonly workspace: { readonly WorkspaceManager: OpenFolders };
+  readonly window: {
+    readonly Settings: Settings;
+    readonly Window: Window;
+  };
+}
+
+export type ServerSharedServices = LangiumSharedServices & CircuitSharedAddition & ServerSharedAddition;
+
+export interface ServerServices {
+  readonly shared: ServerSharedServices;
+  readonly language: LangiumServices;
+}
+
+export interface ServerContext extends DefaultSharedCoreModuleContext {
+  readonly connection: Connection;
+}
+
+const serverSharedModule = {
+  lsp: {
+    LanguageServer: (services: ServerSharedServices) => new CircuitLanguageServer(services),
+    DocumentUpdateHandler: (services: ServerSharedServices) => new DocumentLife(services),
+  },
+  workspace: {
+    WorkspaceManager: (services: ServerSharedServices) => new OpenFolders(services),
+  },
+  window: {
+    Settings: (services: ServerSharedServices) =>
+      followSettings(services, () => services.workspace.DocumentBuilder.judgeAgain(services.workspace.WorkspaceLock)),
+    Window: (services: ServerSharedServices) => windowOf(services),
+  },
+} satisfies Module<ServerSharedServices, DeepPartial<ServerSharedServices>>;
+
+function serverModule(shared: ServerSharedServices) {
+  return {
+    validation: {
+      DocumentValidator: (services: LangiumServices) => new CircuitValidator(services, shared),
+    },
+    lsp: {
+      CodeActionProvider: () => new CircuitCodeActions(shared),
+    },
+  } satisfies Module<LangiumServices, PartialLangiumServices>;
+}
+
+export function createServerServices(context: ServerContext): ServerServices {
+  const shared: ServerSharedServices = inject(
+    createDefaultSharedModule(context),
+    LinewrightGeneratedSharedModule,
+    circuitSharedModule,
+    serverSharedModule,
+  );
+  const language = inject(
+    createDefaultModule({ shared }),
+    LinewrightGeneratedModule,
+    circuitModule(shared),
+    serverModule(shared),
+  );
+  shared.ServiceRegistry.register(language);
+  return { shared, language };
+}

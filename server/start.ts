@@ -1,0 +1,82 @@
+/** Starts the server on a connection: the language's services, the handlers of the protocol and our own requests. */
+import type { LangiumSharedServices } from 'langium/lsp';
+import {
+  addCodeActionHandler,
+  addCompletionHandler,
+  addConfigurationChangeHandler,
+  addDocumentHighlightHandler,
+  addDocumentLinkHandler,
+  addDocumentSymbolHandler,
+  addDocumentUpdateHandler,
+  addFindReferencesHandler,
+  addFoldingRangeHandler,
+  addFormattingHandler,
+  addGotoDefinitionHandler,
+  addHoverHandler,
+  addRenameHandler,
+  addSemanticTokenHandler,
+  addWorkspaceSymbolHandler,
+} from 'langium/lsp';
+import type { Connection } from 'vscode-languageserver';
+import type { LayoutEngine } from '../language/schematic/layout/engine.ts';
+import { type Files, FilesByScheme } from './file-system.ts';
+import { windowFiles } from './file-system-window.ts';
+import { answerPictureRequests } from './lsp/picture-requests.ts';
+import { publishDiagnostics } from './lsp/publish.ts';
+import { answerSelectionRanges } from './lsp/selection-ranges.ts';
+import { createServerServices, type ServerSharedServices } from './lsp/services.ts';
+
+export interface Host {
+  /** Reads the files of these schemes without the window. */
+  readonly ownFiles: ReadonlyMap<string, Files>;
+  readonly engine: LayoutEngine;
+}
+
+const handlers: readonly ((connection: Connection, shared: LangiumSharedServices) => void)[] = [
+  addDocumentUpdateHandler,
+  addCompletionHandler,
+  addFindReferencesHandler,
+  addDocumentSymbolHandler,
+  addGotoDefinitionHandler,
+  addDocumentHighlightHandler,
+  addFoldingRangeHandler,
+  addFormattingHandler,
+  addCodeActionHandler,
+  addRenameHandler,
+  addHoverHandler,
+  addSemanticTokenHandler,
+  addDocumentLinkHandler,
+  addConfigurationChangeHandler,
+  addWorkspaceSymbolHandler,
+];
+
+export function startServer(connection: Connection, { ownFiles, engine }: Host): void {
+  const asked = windowFiles(connection);
+  const files = new FilesByScheme((scheme) => ownFiles.get(scheme) ?? asked);
+  const { shared } = createServerServices({ connection, fileSystemProvider: () => files });
+  for (const add of handlers) add(connection, shared);
+  publishDiagnostics(connection, shared);
+  answerPictureRequests(connection, { shared, engine });
+  answerSelectionRanges(connection, shared);
+  followFolders(connection, shared);
+  connection.onInitialize((params) => shared.lsp.LanguageServer.initialize(params));
+  connection.onInitialized((params) => {
+    shared.lsp.LanguageServer.initialized(params);
+    // The first picture then does not wait for the layout library.
+    void engine
+      .warmUp()
+      .catch((error: unknown) => connection.console.warn(`The layout could not be prepared: ${String(error)}`));
+  });
+  connection.onShutdown(() => engine.dispose());
+  shared.workspace.TextDocuments.listen(connection);
+  connection.listen();
+}
+
+/** Folders that are added to the window or taken out of it while it is open. */
+function followFolders(connection: Connection, shared: ServerSharedServices): void {
+  connection.onInitialized(() => {
+    connection.workspace.onDidChangeWorkspaceFolders(({ added, removed }) =>
+      shared.workspace.WorkspaceManager.change(added, removed),
+    );
+  });
+}
