@@ -28,6 +28,7 @@ const names = {
   portConstraints: 'portConstraints',
   portSide: 'port.side',
   position: 'position',
+  alignment: 'alignment',
   straightness: 'layered.priority.straightness',
 } as const;
 

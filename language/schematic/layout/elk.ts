@@ -46,6 +46,8 @@ async function withMessageSlotKept<T>(load: () => Promise<T>): Promise<T> {
 
 const sides: Readonly<Record<Edge, string>> = { top: 'NORTH', bottom: 'SOUTH', left: 'WEST', right: 'EAST' };
 
+const alignments = { top: 'TOP', middle: 'CENTER' } as const;
+
 /** A fresh graph each time: the library writes into what it is given. */
 function transform(graph: LayoutGraph): ElkNode {
   return {
@@ -57,7 +59,11 @@ function transform(graph: LayoutGraph): ElkNode {
       height: node.height,
       x: node.x,
       y: node.y,
-      layoutOptions: elkOptions({ portConstraints: 'FIXED_POS', position: `(${node.x},${node.y})` }),
+      layoutOptions: elkOptions({
+        portConstraints: 'FIXED_POS',
+        position: `(${node.x},${node.y})`,
+        alignment: alignments[node.align],
+      }),
       ports: node.ports.map((port) => ({
         id: portKey(node.id, port.id),
         x: port.x,

@@ -17,6 +17,8 @@ export interface LayoutNode {
   readonly x: number;
   readonly y: number;
   readonly ports: readonly LayoutPort[];
+  /** Where it stands in its layer when others there are taller. */
+  readonly align: 'top' | 'middle';
 }
 
 export interface LayoutEdge {

@@ -49,6 +49,7 @@ export function planOf(picture: Picture, previous: Placement | undefined): Plan 
           height: box.height,
           x: toHundredth(settled ? x - box.pivot : x * freshPitch + i * textOrder),
           y: (ranks[i] ?? 0) * layerPitch,
+          align: box.members.some(({ node }) => node.station !== 'junction') ? 'top' : 'middle',
           ports: [...box.seats.map(({ id, edge, at }) => ({ id, edge, x: at.x, y: at.y })), ...guidePorts(box)],
         };
       }),

@@ -1,9 +1,10 @@
 /** The runs, hoses, screwed joints and links of a system as lines of its picture, with the nuts and open ends they need. */
 import type { Figures } from '../../figures/index.ts';
+import type { Link } from '../../system/joint.ts';
 import { kindRow } from '../../system/kinds/index.ts';
 import { type Part, type PortId, portIdOf } from '../../system/part.ts';
 import { allParts, type System } from '../../system/system.ts';
-import type { LineEnd, LineKind, PictureLine, PictureNode, SymbolName } from '../picture.ts';
+import type { LineEnd, LineKind, Mark, PictureLine, PictureNode, SymbolName } from '../picture.ts';
 import { parkingPort } from '../symbols/wheel-brakes.ts';
 import { type End, endAtPort, endOfLine, ownerOf } from './ends.ts';
 import { feedPort, type NodeContext } from './nodes.ts';
@@ -119,36 +120,39 @@ function linkLines(system: System): readonly PictureLine[] {
   return system.links.flatMap((link): readonly PictureLine[] => {
     const [from, to] = [system.partById.get(link.from), system.partById.get(link.to)];
     if (from === undefined || to === undefined) return [];
-    const [fromNode, toNode] = [ownerOf(system, from), ownerOf(system, to)];
-    const id = `${link.from}=${link.to}`;
-    const at = (node: Part, port: string): LineEnd => ({ node: node.id, port });
-    switch (link.verb) {
-      case 'feeds':
-        return [
-          {
-            ...bare(
-              id,
-              'feed',
-              at(fromNode, feedPort(fromNode, link.from, link)),
-              at(toNode, feedPort(toNode, link.to, link)),
-            ),
-            description: `${from.label} feeds ${to.label}.`,
-          },
-        ];
-      case 'pushes':
-        return [
-          {
-            ...bare(id, 'mechanical', at(fromNode, 'rod-out'), at(toNode, 'rod')),
-            description: `${from.label} pushes ${to.label}.`,
-          },
-        ];
-      case 'acts-on':
-        return [
-          {
-            ...bare(id, 'mechanical', at(fromNode, `cable ${link.to}`), at(toNode, parkingPort)),
-            description: `${from.label} acts on ${to.label}.`,
-          },
-        ];
-    }
+    const [above, below] = [ownerOf(system, from), ownerOf(system, to)];
+    const { kind, ports, verb } = linkLooks[link.verb](link, above, below);
+    const ends = ports.map((port, i): LineEnd => ({ node: (i === 0 ? above : below).id, port }));
+    const [start, end] = ends;
+    if (start === undefined || end === undefined) return [];
+    return [
+      {
+        ...bare(linkId(link), kind, start, end),
+        description: `${from.label} ${verb} ${to.label}.`,
+        mark: markOf(from, to),
+      },
+    ];
   });
 }
+
+/** A link has no name of its own in the file. */
+export const linkId = ({ from, to }: Pick<Link, 'from' | 'to'>): string => `${from}=${to}`;
+
+/** A link comes and goes with the parts that it ties. */
+const markOf = (from: Part, to: Part): Mark => (from.presence === 'kept' ? to.presence : from.presence);
+
+interface LinkLook {
+  readonly kind: LineKind;
+  readonly ports: readonly [string, string];
+  readonly verb: string;
+}
+
+const linkLooks: Readonly<Record<Link['verb'], (link: Link, above: Part, below: Part) => LinkLook>> = {
+  feeds: (link, above, below) => ({
+    kind: 'feed',
+    ports: [feedPort(above, link.from, link), feedPort(below, link.to, link)],
+    verb: 'feeds',
+  }),
+  pushes: () => ({ kind: 'mechanical', ports: ['rod-out', 'rod'], verb: 'pushes' }),
+  'acts-on': (link) => ({ kind: 'mechanical', ports: [`cable ${link.to}`, parkingPort], verb: 'acts on' }),
+};

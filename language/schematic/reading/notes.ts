@@ -53,7 +53,7 @@ function factText(part: Part, name: string): string | undefined {
   return fact?.kind === 'measure' ? writeStated(fact.stated) : undefined;
 }
 
-/** `3/16 in · cut 54 1/32 in`: the size of the tube and the length to cut, or the length of a hose as it is stated. */
+/** `3/16 in · cut 54 1/32 in`: the size of the tube and its length, or the length of a hose as it is stated. */
 export function notesOfLine(line: Part, figures: Figures): readonly string[] {
   const texts = [sizeOf(line), lengthOf(line, figures)].filter((text) => text !== undefined);
   return texts.length === 0 ? [] : [texts.join(' · ')];
@@ -66,20 +66,31 @@ function sizeOf(line: Part): string | undefined {
 
 /** On the paper the middle value has to do; its limits stand in the description. */
 function lengthOf(line: Part, figures: Figures): string | undefined {
-  const cut = cutLength(line, figures);
-  if (cut === undefined) return factText(line, 'length') ?? (line.kind === 'run' ? 'length ?' : undefined);
-  const { estimate } = cut.result;
+  const known = knownLength(line, figures);
+  if (known === undefined) return factText(line, 'length') ?? (line.kind === 'run' ? 'length ?' : undefined);
+  const { word, figure, estimate } = known;
   const middle = { ...estimate, low: estimate.value, high: estimate.value };
-  return `cut ${writeResult({ ...cut, result: { ...cut.result, estimate: middle } })}`;
+  return `${word} ${writeResult({ ...figure, result: { ...figure.result, estimate: middle } })}`;
 }
 
-function cutLength(line: Part, figures: Figures) {
-  const figure = figures.find(line.id, 'run.cut-length');
-  return figure?.result.kind === 'known' ? { ...figure, result: figure.result } : undefined;
+const lengths = [
+  { id: 'run.cut-length', word: 'cut' },
+  { id: 'run.centreline-length', word: 'centreline' },
+] as const;
+
+/** The length to cut; where the flares are not known, the length along the middle of the tube. */
+function knownLength(line: Part, figures: Figures) {
+  for (const { id, word } of lengths) {
+    const figure = figures.find(line.id, id);
+    if (figure?.result.kind !== 'known') continue;
+    const { result } = figure;
+    return { word, figure: { ...figure, result }, estimate: result.estimate };
+  }
+  return undefined;
 }
 
 /** With all its limits, for the description. */
 export function fullLengthOf(line: Part, figures: Figures): string | undefined {
-  const cut = cutLength(line, figures);
-  return cut === undefined ? factText(line, 'length') : `${cut.title} ${writeResult(cut)}`;
+  const known = knownLength(line, figures);
+  return known === undefined ? factText(line, 'length') : `${known.figure.title} ${writeResult(known.figure)}`;
 }

@@ -72,21 +72,25 @@ export const inlineBooster: PartSymbol = {
       rect([38, 14, 5, 16], 'piston'),
     ],
     anchors: [
-      ...row(
+      ...pressureSide(
         ports.filter((port) => port.flow === 'in'),
         'top',
         14,
-        72,
       ),
-      ...row(
+      ...pressureSide(
         ports.filter((port) => port.flow !== 'in'),
         'bottom',
         30,
-        96,
       ),
     ],
   }),
 };
+
+/** Ports on the cylinder of an in-line booster, beside its vacuum shell. */
+function pressureSide(ports: readonly PortUse[], edge: 'top' | 'bottom', y: number): Core['anchors'] {
+  const places = spread(ports.length, 44, 10, 20);
+  return leftToRight(ports).map((port, i) => ({ port: port.id, edge, reach: { x: places[i] ?? 44, y } }));
+}
 
 export const masterSingle: PartSymbol = { words: 'single master cylinder', draw: (subject) => master(subject, 1) };
 export const masterTandem: PartSymbol = { words: 'tandem master cylinder', draw: (subject) => master(subject, 2) };

@@ -150,7 +150,9 @@ const placements: Readonly<Record<Core['label'] | 'left', (core: Core, block: Bl
       align: 'end',
     };
   },
-  below: (core, block, extra) => {
+  // Room for marks whether there are any or not, so that the wheels of an axle stay level.
+  below: (core, block) => {
+    const extra = badgeRoom;
     const width = Math.max(core.width + extra * 2, block.width);
     return {
       width,

@@ -7,11 +7,11 @@ function dot(words: string): PartSymbol {
   return {
     words,
     draw: ({ ports }) => ({
-      width: 24,
-      height: 24,
+      width: 14,
+      height: 14,
       label: 'corner',
-      shapes: [circle(12, 12, 4.5, 'solid')],
-      anchors: branchPorts(ports, [12, 12]),
+      shapes: [circle(7, 7, 4.5, 'solid')],
+      anchors: branchPorts(ports, [7, 7]),
     }),
   };
 }
