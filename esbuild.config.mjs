@@ -1,7 +1,5 @@
 // Makes dist/: what the extension, the server and the command run from. `--production` leaves out source maps.
-import { existsSync } from 'node:fs';
 import { mkdir, readdir, rm, writeFile } from 'node:fs/promises';
-import path from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { build } from 'esbuild';
 
@@ -37,11 +35,6 @@ const layoutApart = {
   },
 };
 
-// For as long as the server is being written.
-function present(entries) {
-  return Object.fromEntries(Object.entries(entries).filter(([, file]) => existsSync(file)));
-}
-
 /** The picture's own style rules and tones, for the preview's page to start from. */
 async function writePictureStyles() {
   const contents = `
@@ -76,13 +69,13 @@ const bundles = await Promise.all([
   build({
     ...node,
     plugins: [layoutApart],
-    entryPoints: present({
+    entryPoints: {
       server: 'server/main-node.ts',
       'layout-worker': 'server/layout/worker.ts',
       linewright: 'server/command/main.ts',
-    }),
+    },
   }),
-  build({ ...browser, entryPoints: present({ 'server-browser': 'server/main-browser.ts' }) }),
+  build({ ...browser, entryPoints: { 'server-browser': 'server/main-browser.ts' } }),
   build({ ...node, inject: [], entryPoints: { elk: 'elkjs/lib/elk.bundled.js' } }),
 ]);
 await writePictureStyles();
@@ -93,7 +86,6 @@ const packages = inputs.flatMap((file) => file.match(/.*node_modules\/((?:@[^/]+
 await writeFile('dist/packages.json', JSON.stringify([...new Set(packages)].sort(), undefined, 2));
 
 // What an earlier build left behind; the new files were written over the old ones, so that nobody finds one missing.
-const written = new Set(bundles.flatMap(({ metafile }) => Object.keys(metafile.outputs)));
-const old = (await readdir('dist')).map((name) => path.posix.join('dist', name));
-const others = ['dist/picture.css', 'dist/packages.json'];
-await Promise.all(old.filter((file) => !written.has(file) && !others.includes(file)).map((file) => rm(file)));
+const written = new Set(['dist/picture.css', ...bundles.flatMap(({ metafile }) => Object.keys(metafile.outputs))]);
+const ours = (await readdir('dist')).filter((name) => /\.(cjs|js|css|map)$/.test(name)).map((name) => `dist/${name}`);
+await Promise.all(ours.filter((file) => !written.has(file)).map((file) => rm(file)));

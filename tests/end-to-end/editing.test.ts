@@ -46,16 +46,12 @@ test('hovering over a run shows its figures', async () => {
 });
 
 describe('with the schematic beside the text', () => {
-  beforeAll(async () => {
-    const { window } = session;
-    await window.openFile('car.circuit');
-    await window.command('Linewright: Show Schematic to the Side');
-    await part('front-tee').waitFor();
-  });
-
   const part = (id: string) => session.window.preview().locator(`#stage [data-id="${id}"][tabindex]`);
 
-  test('all parts are drawn', async () => {
+  test('it opens and all parts are drawn', async () => {
+    await session.window.openFile('car.circuit');
+    await session.window.command('Linewright: Show Schematic to the Side');
+    await part('front-tee').waitFor();
     for (const id of ['main', 'front-tee', 'rear-tee', 'front-left', 'front-right', 'rear-left', 'rear-right']) {
       expect(await part(id).count(), id).toBe(1);
     }
@@ -102,7 +98,7 @@ describe('with the schematic beside the text', () => {
     await window.page.screenshot({ path: path.join(inject('pictures'), 'broken.png') });
     await notice.getByRole('button').click();
     await expect.poll(() => window.cursorLine()).toBe(line);
-    for (let key = 0; key < 4; key++) await window.page.keyboard.press('Control+Z');
+    await window.command('File: Revert File');
     await notice.waitFor({ state: 'hidden' });
   });
 

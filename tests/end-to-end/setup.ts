@@ -28,7 +28,7 @@ export default async function setup(project: TestProject): Promise<void> {
   const vsix = path.join(cache, 'linewright.vsix');
   await run({
     command: 'npm',
-    args: ['run', '--silent', 'package', '--', '--readme-path', 'extension/walkthrough/example.md', '--out', vsix],
+    args: ['run', '--silent', 'package', '--', '--out', vsix],
     cwd: root,
   });
 

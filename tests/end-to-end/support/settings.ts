@@ -24,6 +24,8 @@ const still = {
   'editor.stickyScroll.enabled': false,
   'editor.quickSuggestions': { other: 'off', comments: 'off', strings: 'off' },
   'editor.autoClosingBrackets': 'never',
+  'editor.autoClosingQuotes': 'never',
+  'editor.autoClosingComments': 'never',
   'editor.autoIndent': 'none',
   'extensions.autoUpdate': false,
   'extensions.autoCheckUpdates': false,

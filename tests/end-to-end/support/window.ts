@@ -55,6 +55,7 @@ export async function openWindow(browser: Browser, options: Omit<WindowOptions, 
   const context = await browser.newContext({ viewport: { width: 1400, height: 860 }, reducedMotion: 'reduce' });
   const outsideRequests = watchRequests(context);
   const page = await context.newPage();
+  page.setDefaultTimeout(20_000);
   await page.goto(`${options.address}/?folder=${encodeURIComponent(options.folder)}`);
   await page.locator('.monaco-workbench .part.editor').waitFor({ timeout: 60_000 });
   return { ...actions(page), page, outsideRequests, close: () => context.close() };
@@ -86,6 +87,7 @@ function actions(page: Page) {
       const row = page.locator(`.explorer-viewlet .monaco-list-row[aria-label^="${name}"]`);
       await row.dblclick();
       await page.locator(`.tab[data-resource-name="${name}"].active`).waitFor();
+      await page.locator('.monaco-editor.focused').first().waitFor();
     },
     goTo: async (line: number, column = 1) => {
       await page.keyboard.press('Control+G');
