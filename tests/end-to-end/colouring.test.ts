@@ -11,6 +11,6 @@ test('a circuit file is known by its ending and coloured', async () => {
     const colour = (text: typeof comment) => text.evaluate((element) => getComputedStyle(element).color);
     expect(await colour(comment)).not.toBe(await colour(keyword));
     await window.page.screenshot({ path: `${inject('pictures')}/colouring.png` });
-    expect(window.outsideRequests).toEqual([]);
+    expect(await window.outsideRequests()).toEqual([]);
   });
 });

@@ -21,6 +21,7 @@ const lineOf = (text: string) => smallCar.split('\n').findIndex((line) => line.i
 test('findings are in the Problems view and underlined in the text', async () => {
   const { window } = session;
   await window.openFile('wrong-nut.circuit');
+  await window.goTo(lineOf('run main-to-front-tee'));
   await window.page.locator('.squiggly-error, .squiggly-warning').first().waitFor();
   await window.page.keyboard.press('Control+Shift+M');
   const problems = window.problems();
@@ -65,7 +66,7 @@ describe('with the schematic beside the text', () => {
     await window.goTo(lineOf('// ---- Rear ----'), 1);
     await window.page.keyboard.type('plug spare-plug on body { port thread: 3/8-24 male inverted-flare }\n');
     await part('spare-plug').waitFor();
-    await window.page.keyboard.press('Control+Z');
+    await window.command('File: Revert File');
     await part('spare-plug').waitFor({ state: 'detached' });
   });
 
@@ -143,8 +144,8 @@ describe('with the schematic beside the text', () => {
     await window.preview().locator('#list').waitFor();
   });
 
-  test('nothing outside the machine was asked for', () => {
-    expect(session.window.outsideRequests).toEqual([]);
+  test('nothing outside the machine was asked for', async () => {
+    expect(await session.window.outsideRequests()).toEqual([]);
   });
 });
 

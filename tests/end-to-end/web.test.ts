@@ -20,6 +20,6 @@ test('findings, hover and schematic without a process anywhere', async () => {
     await page.keyboard.type('run nowhere of line { from front-tee.lft }\n');
     await page.locator('.squiggly-error').first().waitFor();
     await page.screenshot({ path: path.join(inject('pictures'), 'web.png') });
-    expect(window.outsideRequests).toEqual([]);
+    expect(await window.outsideRequests()).toEqual([]);
   });
 });

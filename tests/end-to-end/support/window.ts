@@ -18,8 +18,8 @@ export interface WindowOptions {
 
 export interface EditorWindow {
   readonly page: Page;
-  /** Addresses outside the machine that something asked for; must stay empty. */
-  readonly outsideRequests: readonly string[];
+  /** Addresses outside the machine that something asked for so far; must be none. */
+  readonly outsideRequests: () => Promise<readonly string[]>;
   readonly openFile: (name: string) => Promise<void>;
   /** Runs a command by its title, as shown in the command palette. */
   readonly command: (title: string) => Promise<void>;
@@ -61,14 +61,20 @@ export async function openWindow(browser: Browser, options: Omit<WindowOptions, 
   return { ...actions(page), page, outsideRequests, close: () => context.close() };
 }
 
-function watchRequests(context: BrowserContext): string[] {
-  const outside: string[] = [];
+/** The files of a webview have addresses outside, but the editor's own service worker answers for them from inside. */
+function watchRequests(context: BrowserContext): () => Promise<string[]> {
+  const suspects: Request[] = [];
   context.on('request', (request) => {
     const { protocol, hostname } = new URL(request.url());
     const inside = hostname === '127.0.0.1' || hostname === 'localhost' || hostname.endsWith('.localhost');
-    if (/^(https?|wss?):$/.test(protocol) && !inside) outside.push(request.url());
+    if (/^(https?|wss?):$/.test(protocol) && !inside) suspects.push(request);
   });
-  return outside;
+  return async () => {
+    const answers = await Promise.all(
+      suspects.map(async (request) => ({ request, response: await request.response() })),
+    );
+    return answers.filter(({ response }) => response?.fromServiceWorker() !== true).map(({ request }) => request.url());
+  };
 }
 
 function actions(page: Page) {
@@ -107,7 +113,9 @@ function actions(page: Page) {
       await palette.waitFor({ state: 'hidden' });
     },
     reload: async () => {
-      await page.reload();
+      const loaded = page.waitForEvent('load');
+      await command('Developer: Reload Window');
+      await loaded;
       await page.locator('.monaco-workbench .part.editor').waitFor({ timeout: 60_000 });
     },
     cursorLine: async () => {
