@@ -35,6 +35,10 @@ const members: ReadonlySet<string> = new Set([
   'rubber-mounted',
 ]);
 
+/** Whether the word may open a declaration of its own. */
+export const opensDeclaration = (token: Token, kinds: ReadonlySet<string>): boolean =>
+  declarations.has(token.image) || kinds.has(token.image);
+
 /** Whether the word opens a statement inside a block and can be nothing else there. */
 export const opensMember = (token: Token): boolean => members.has(token.image);
 
@@ -61,7 +65,6 @@ export function bracesOf(tokens: readonly Token[], { types, vocabulary }: Repair
   /** Tokens before this index are in a block that is not read. */
   let skipTo = 0;
   const fault = (...of: Parameters<typeof faultAt>): void => void errors.push(faultAt(...of));
-  const opensDeclaration = (token: Token): boolean => declarations.has(token.image) || kinds.has(token.image);
 
   for (const [index, token] of tokens.entries()) {
     if (index < skipTo) continue;
@@ -73,7 +76,7 @@ export function bracesOf(tokens: readonly Token[], { types, vocabulary }: Repair
       close(token, before, opensLine);
       continue;
     }
-    if (opensLine && stack.length > 0 && missing > 0 && token.startColumn === 1 && opensDeclaration(token)) {
+    if (opensLine && stack.length > 0 && missing > 0 && token.startColumn === 1 && opensDeclaration(token, kinds)) {
       while (stack.length > 0) putClose(before ?? token, token);
       head = [];
     }
@@ -85,7 +88,9 @@ export function bracesOf(tokens: readonly Token[], { types, vocabulary }: Repair
     const [first] = head;
     if (stack.length === 0 && opensLine && first !== undefined && first !== token && lacksBlock(first, token))
       putOpen(before ?? token);
-    if (opensLine && (stack.length === 0 ? opensDeclaration(token) : true) && !continues(before)) head = [];
+    if (missing < 0 && stack.length === 1 && opensLine && first?.image === 'load' && head.length === 2)
+      putOpen(before ?? token);
+    if (opensLine && (stack.length === 0 ? opensDeclaration(token, kinds) : true) && !continues(before)) head = [];
     if (stack.length > 0 && before?.image === '{') head = [];
     if (token.image === '{') {
       stack.push({ owner: ownerOf(head), indent: lineIndent, brace: token });
@@ -100,10 +105,13 @@ export function bracesOf(tokens: readonly Token[], { types, vocabulary }: Repair
 
   function close(token: Token, before: Token | undefined, opensLine: boolean): void {
     head = [];
+    if (isStray(token, opensLine)) {
+      missing++;
+      faultOfStray(token);
+      return;
+    }
     if (stack.length === 0) {
-      fault(token, 'This } closes nothing; take it out, or write the { that it belongs to.', [
-        { title: 'Take the } out', start: token.startOffset, end: token.startOffset + 1, text: '' },
-      ]);
+      faultOfStray(token);
       return;
     }
     // A brace that stands further left than the line that opened the innermost block closes an outer one.
@@ -112,6 +120,19 @@ export function bracesOf(tokens: readonly Token[], { types, vocabulary }: Repair
     }
     stack.pop();
     kept.push(token);
+  }
+
+  /** Where there are too many, one that stands neither on the line of its { nor below where that line begins. */
+  function isStray(token: Token, opensLine: boolean): boolean {
+    const open = stack.at(-1);
+    if (missing >= 0 || open === undefined || open.brace.startLine === token.startLine) return false;
+    return !opensLine || token.startColumn !== open.indent;
+  }
+
+  function faultOfStray(token: Token): void {
+    fault(token, 'This } closes nothing; take it out, or write the { that it belongs to.', [
+      { title: 'Take the } out', start: token.startOffset, end: token.startOffset + 1, text: '' },
+    ]);
   }
 
   function putClose(after: Token, beside: Token | undefined): void {

@@ -4,6 +4,7 @@
  */
 import type { Lexer, LexerResult } from 'langium';
 import { bracesOf } from './repair-braces.ts';
+import { headsOf } from './repair-heads.ts';
 import { wordsOf } from './repair-words.ts';
 import type { Vocabulary } from './vocabulary.ts';
 
@@ -37,9 +38,10 @@ export interface Repaired {
 /** The tokens as they are to be parsed, with what was found wrong; sound text comes back as it is. */
 export function repairTokens(input: RepairInput): Repaired {
   const strings = closeTexts(input);
-  const words = wordsOf(strings.tokens, input);
+  const heads = headsOf(strings.tokens, input);
+  const words = wordsOf(heads.tokens, input);
   const braces = bracesOf(words.tokens, input);
-  return { tokens: braces.tokens, errors: [...strings.errors, ...words.errors, ...braces.errors] };
+  return { tokens: braces.tokens, errors: [...strings.errors, ...heads.errors, ...words.errors, ...braces.errors] };
 }
 
 /** A text without its closing quote ends with its line. */
