@@ -8,15 +8,4 @@ describe('the layout library', () => {
     expect(elkOptionIds.length).toBeGreaterThan(20);
     expect(elkOptionIds.filter((id) => !known.has(id))).toEqual([]);
   });
-
-  it('leaves the message slot of a worker as it was', async () => {
-    const listener = () => undefined;
-    Reflect.set(globalThis, 'onmessage', listener);
-    try {
-      await loadElk();
-      expect(Reflect.get(globalThis, 'onmessage')).toBe(listener);
-    } finally {
-      Reflect.deleteProperty(globalThis, 'onmessage');
-    }
-  });
 });

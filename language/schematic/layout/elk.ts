@@ -14,8 +14,10 @@ export interface Elk {
 
 /** Loads the library, which takes about a tenth of a second, and only then. */
 export async function loadElk(): Promise<Elk> {
-  const { default: ELK } = await withMessageSlotKept(() => import('elkjs/lib/elk.bundled.js'));
-  const elk = new ELK();
+  const elk = await withMessageSlotKept(async () => {
+    const { default: ELK } = await import('elkjs/lib/elk.bundled.js');
+    return new ELK();
+  });
   return {
     layout: async (graph) => {
       if (graph.nodes.length > largestLayout) return { kind: 'refused', reason: tooLarge(graph.nodes.length) };
@@ -36,7 +38,7 @@ export async function loadElk(): Promise<Elk> {
 const tooLarge = (count: number) =>
   `The picture would have ${count} parts and lines; up to ${largestLayout} can be drawn. Draw a smaller file.`;
 
-/** In a worker the library takes over `onmessage` while it loads, where a language server may be listening. */
+/** In a worker the library takes over `onmessage` when it is made, where a language server may be listening. */
 async function withMessageSlotKept<T>(load: () => Promise<T>): Promise<T> {
   const slot: unknown = Reflect.get(globalThis, 'onmessage');
   const loaded = await load();

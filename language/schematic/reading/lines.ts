@@ -4,7 +4,7 @@ import type { Link } from '../../system/joint.ts';
 import { kindRow } from '../../system/kinds/index.ts';
 import { type Part, type PortId, portIdOf } from '../../system/part.ts';
 import { allParts, type System } from '../../system/system.ts';
-import type { LineEnd, LineKind, Mark, PictureLine, PictureNode, SymbolName } from '../picture.ts';
+import type { LineEnd, LineKind, PictureLine, PictureNode, SymbolName } from '../picture.ts';
 import { parkingPort } from '../symbols/wheel-brakes.ts';
 import { type End, endAtPort, endOfLine, ownerOf } from './ends.ts';
 import { feedPort, type NodeContext } from './nodes.ts';
@@ -129,7 +129,6 @@ function linkLines(system: System): readonly PictureLine[] {
       {
         ...bare(linkId(link), kind, start, end),
         description: `${from.label} ${verb} ${to.label}.`,
-        mark: markOf(from, to),
       },
     ];
   });
@@ -137,9 +136,6 @@ function linkLines(system: System): readonly PictureLine[] {
 
 /** A link has no name of its own in the file. */
 export const linkId = ({ from, to }: Pick<Link, 'from' | 'to'>): string => `${from}=${to}`;
-
-/** A link comes and goes with the parts that it ties. */
-const markOf = (from: Part, to: Part): Mark => (from.presence === 'kept' ? to.presence : from.presence);
 
 interface LinkLook {
   readonly kind: LineKind;

@@ -33,6 +33,7 @@ const longestText = 190;
 const gap = 8;
 const badgeRoom = 9;
 const beneath = 6;
+const smallSymbol = 30;
 
 export function textBlock(node: Pick<PictureNode, 'label' | 'notes'>) {
   const title = fitText(node.label, titleFont, longestText);
@@ -40,6 +41,12 @@ export function textBlock(node: Pick<PictureNode, 'label' | 'notes'>) {
   const width = Math.ceil(Math.max(textWidth(title, titleFont), ...notes.map((note) => textWidth(note, noteFont)), 0));
   const height = (title === '' ? 0 : titleHeight) + notes.length * noteHeight;
   return { title, notes, width, height };
+}
+
+/** At the upper right corner; beside a small symbol, which they would hide. */
+function badgesBeside(origin: Point, { width }: Core): Point {
+  const clear = width < smallSymbol ? 5 : 0;
+  return { x: origin.x + width + clear, y: origin.y - clear };
 }
 
 export interface BoxSubject {
@@ -78,7 +85,7 @@ export function boxed(symbol: PartSymbol, { node, ports, words, loopRoom }: BoxS
     shapes: core.shapes,
     anchors,
     text: { at: placed.text, anchor: placed.align, title: block.title, notes: block.notes },
-    badges: { x: origin.x + core.width, y: origin.y },
+    badges: badgesBeside(origin, core),
     ...(core.axis === undefined ? {} : { axis: origin.y + core.axis }),
   };
 }
