@@ -9,6 +9,7 @@ import {
   si,
   type WrittenUnit,
   writeEstimate,
+  writeQuantity,
 } from '../quantity/index.ts';
 import { clipSpacing } from '../standards/clip-spacing.ts';
 import type { Part } from '../system/part.ts';
@@ -50,15 +51,15 @@ export const clipsApart: Rule = {
 
 function remarksOn(run: Part, figures: Figures): readonly Remark[] {
   if (run.clip === undefined) return [];
-  const length = lengthOf(run, figures);
   return run.clip.kind === 'every'
-    ? everyRemarks(run, run.clip.spacing, length)
-    : atRemarks(run, run.clip.positions, length);
+    ? everyRemarks(run, run.clip.spacing, figures)
+    : atRemarks(run, run.clip.positions, lengthOf(run, figures));
 }
 
-function everyRemarks(run: Part, stated: Stated<'length'>, length: Estimate<'length'> | undefined): readonly Remark[] {
+function everyRemarks(run: Part, stated: Stated<'length'>, figures: Figures): readonly Remark[] {
   const [spacing, like] = [estimateOf(stated), writtenOf(stated)];
   if (spacing === undefined || like === undefined || !(spacing.low > clipSpacing.farthest + 1e-4)) return [];
+  const length = lengthOf(run, figures);
   if (length !== undefined && length.high <= clipSpacing.farthest) return [];
   return [tooFar(run, `The clips of ${run.label} are ${writeEstimate(spacing, { like })} apart`, spacing, like)];
 }
@@ -85,10 +86,9 @@ function atRemarks(
   const [widest] = [...gaps].sort((a, b) => least(b) - least(a));
   if (widest === undefined || !(least(widest) > clipSpacing.farthest + 1e-4)) return [];
   const gap = exactly(si('length', widest.to.value - widest.from.value));
-  const end = widest.to === length ? 'the end of the line' : `the clip at ${writeEstimate(widest.to, { like })}`;
-  const start =
-    widest.from === places[0] ? 'the start of the line' : `the clip at ${writeEstimate(widest.from, { like })}`;
-  return [tooFar(run, `From ${start} to ${end} ${run.label} hangs free for ${written(gap.value, like)}`, gap, like)];
+  const end = widest.to === length ? 'its end' : `the clip at ${writeEstimate(widest.to, { like })}`;
+  const start = widest.from === places[0] ? 'its start' : `the clip at ${writeEstimate(widest.from, { like })}`;
+  return [tooFar(run, `${run.label} hangs free for ${written(gap.value, like)}, from ${start} to ${end}`, gap, like)];
 }
 
 /** The stretch that is certain, whatever the limits leave. */
@@ -97,7 +97,9 @@ const least = ({ from, to }: { readonly from: Estimate<'length'>; readonly to: E
 
 /** Twice what the trade bears is more than a matter of taste. */
 function tooFar(run: Part, what: string, gap: Estimate<'length'>, like: WrittenUnit): Remark {
-  const [close, far] = [written(clipSpacing.close, like), written(clipSpacing.farthest, like)];
+  const [close, far] = [clipSpacing.close, clipSpacing.farthest].map((spacing) =>
+    writeQuantity(spacing, { unit: like.unit, precision: { significant: 3 } }),
+  );
   return {
     severity: gap.low > 2 * clipSpacing.farthest ? 'warning' : 'information',
     message: `${what}. The trade puts one every ${close} to ${far}; no standard says so. Add clips, closer at bends and beside a hose.`,

@@ -11,7 +11,7 @@ import {
   type WrittenUnit,
   writeEstimate,
 } from '../quantity/index.ts';
-import { fromMemory } from '../standards/source.ts';
+import { commonPractice } from '../standards/source.ts';
 import { estimateFact, factOrigin, measureOf } from '../system/fact-of.ts';
 import { properties } from '../system/kinds/index.ts';
 import type { Part, Port } from '../system/part.ts';
@@ -40,7 +40,9 @@ export const hoseTooShort: Rule = {
   acceptable: true,
   question: 'Does the hose reach from end to end?',
   why: 'A hose that is pulled tight is torn out of its fitting, at the bump where the brakes are needed.',
-  source: fromMemory('distance between two points (Euclid); slack at full bump, droop and lock in makers’ manuals'),
+  source: commonPractice(
+    'straight distance between the ends, and slack at full bump, full droop and both locks, as makers’ manuals ask',
+  ),
   fires: [
     { title: 'a hose that does not reach', text: hose('150 mm') },
     {

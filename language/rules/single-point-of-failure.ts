@@ -33,12 +33,19 @@ export const singlePointOfFailure: Rule = {
   silent: [
     { title: 'a circuit for each axle', text: splitCar },
     { title: 'a circuit that works no brake', text: clutch() },
+    {
+      title: 'rear brakes that rods work, and hydraulic ones in front',
+      text: `${oneCircuit}drum-brake rear-left { parking-lever {} }\ndrum-brake rear-right { parking-lever {} }\n`,
+    },
   ],
   check: ({ system }) => {
     if (system.circuits.some(({ chamber }) => isUnsplitTandem(system.partById.get(chamber)))) return [];
     const bodies = pressureBodiesOf(system);
     const pressed = pressedParts(bodies);
-    const wheels = wheelBrakesOf(system)
+    const brakes = wheelBrakesOf(system);
+    // What a cable or rod works brakes on after any leak.
+    if (brakes.some(({ actuated }) => actuated.length === 0)) return [];
+    const wheels = brakes
       .map((wheel) => ({ wheel, fedBy: new Set(wheel.actuated.flatMap(({ id }) => pressed.get(id) ?? [])) }))
       .filter(({ fedBy }) => fedBy.size > 0);
     return bodies.bodies

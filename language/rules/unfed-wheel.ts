@@ -2,10 +2,11 @@
 import { published } from '../standards/source.ts';
 import type { Part, PartId, PortId } from '../system/part.ts';
 import { type PressureBody, pressureBodiesOf } from '../system/pressure-bodies.ts';
-import type { System } from '../system/system.ts';
+import type { FileReading, System } from '../system/system.ts';
 import { type WheelBrake, wheelBrakesOf, within } from '../system/wheel-brakes.ts';
 import { drumBrake, oneCircuit, run, singleMaster, stockLine } from './example-parts.ts';
 import type { Remark, Rule } from './rule.ts';
+import { isMeantByMisspelling, namesSomethingMissing } from './unresolved.ts';
 import { listed, listedUpTo } from './wording.ts';
 
 export const unfedWheel: Rule = {
@@ -51,15 +52,16 @@ ${drumBrake('front-left')}${run('feed', 'main.out', 'unit.in')}${run('left-line'
       text: `${oneCircuit}drum-brake rear-left { drum 10 in  parking-lever {} }\n`,
     },
   ],
-  check: ({ system }) => {
+  check: ({ reading, system }) => {
     if (system.circuits.length === 0) return [];
     const fed = new Set<PortId>(system.circuits.flatMap(({ ports }) => [...ports]));
     const bodyOf = new Map(pressureBodiesOf(system).bodies.flatMap((body) => body.parts.map((part) => [part, body])));
-    return wheelBrakesOf(system).flatMap((wheel) => remarksOn(wheel, { system, fed, bodyOf }));
+    return wheelBrakesOf(system).flatMap((wheel) => remarksOn(wheel, { reading, system, fed, bodyOf }));
   },
 };
 
 interface Plumbing {
+  readonly reading: FileReading;
   readonly system: System;
   /** Ports that a chamber reaches. */
   readonly fed: ReadonlySet<PortId>;
@@ -69,7 +71,7 @@ interface Plumbing {
 function remarksOn({ brake, actuated }: WheelBrake, plumbing: Plumbing): readonly Remark[] {
   const { fed } = plumbing;
   if (actuated.length === 0) return withoutCylinder(brake);
-  const dry = actuated.filter((part) => isDry(part, fed));
+  const dry = actuated.filter((part) => isDry(part, fed) && !isInDoubt(part, plumbing));
   const halves = actuated.filter((part) => !dry.includes(part)).flatMap((part) => dryHalves(part, fed));
   const [first, ...others] = dry;
   if (first === undefined) return halves;
@@ -88,6 +90,13 @@ function remarksOn({ brake, actuated }: WheelBrake, plumbing: Plumbing): readonl
 }
 
 const isDry = (part: Part, fed: ReadonlySet<PortId>): boolean => part.ports.every(({ id }) => !fed.has(id));
+
+/** A line on the way to it that names a port that is not there may well lead to a chamber. */
+function isInDoubt(part: Part, { reading, system, bodyOf }: Plumbing): boolean {
+  if (reading.problems.length === 0) return false;
+  const around = (bodyOf.get(part.id)?.parts ?? [part.id]).flatMap((id) => system.partById.get(id) ?? []);
+  return isMeantByMisspelling(part, reading) || around.some((each) => namesSomethingMissing(each, reading));
+}
 
 /** Of a caliper with two circuits, the ports of the circuit that nothing feeds. */
 function dryHalves(part: Part, fed: ReadonlySet<PortId>): readonly Remark[] {

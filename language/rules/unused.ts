@@ -5,6 +5,7 @@ import type { FileReading, System } from '../system/system.ts';
 import { within } from '../system/wheel-brakes.ts';
 import { oneCircuit } from './example-parts.ts';
 import type { Remark, Rule } from './rule.ts';
+import { isMeantByMisspelling, namesSomethingMissing } from './unresolved.ts';
 
 export const unused: Rule = {
   code: 'unused',
@@ -25,16 +26,17 @@ export const unused: Rule = {
     { title: 'a file of stock', text: 'stock line { tube 3/16 in  nut 3/8-24  flare double-45 }\n' },
     { title: 'a file of parts for others to use', text: 'tee spare { ports a, b, c: 3/8-24 inverted-flare }\n' },
   ],
-  check: ({ reading, system }) => [...leftOver(system), ...stockOfNothing(reading)],
+  check: ({ reading, system }) => [...leftOver(system, reading), ...stockOfNothing(reading)],
 };
 
-function leftOver(system: System): readonly Remark[] {
+function leftOver(system: System, reading: FileReading): readonly Remark[] {
   // Without a single joint it is a shelf of parts, not a circuit.
   if (system.joints.length === 0) return [];
   const linked = new Set(system.links.flatMap(({ from, to }) => [from, to]));
   return system.parts
     .filter(({ kind }) => kind !== 'drum-brake' && kind !== 'disc-brake')
     .filter((part) => isLeftOver(part, system, linked))
+    .filter((part) => !namesSomethingMissing(part, reading) && !isMeantByMisspelling(part, reading))
     .map((part) => {
       const lines = part.kind === 'run' || part.kind === 'hose' || part.kind === 'feed-hose';
       const what = lines ? 'leads from nothing to nothing' : 'is joined to nothing';

@@ -8,7 +8,7 @@ export interface PressureBody {
   /** The master chambers that press it; more than one is a fault, none means that nothing does. */
   readonly chambers: readonly PartId[];
   readonly volumes: readonly Volume[];
-  /** The parts that hold it, each once, in the order of the text. */
+  /** The parts that hold it, each once, outward from the one that stands first in the text. */
   readonly parts: readonly PartId[];
 }
 
@@ -78,7 +78,7 @@ function joinedByUnstated(
 export const isOpenWay = ({ through }: Tie): boolean => through.kind !== 'unstated';
 
 /** The volumes in groups that fluid passes between, none of them through volumes that are not given. */
-export function joinedVolumes(graph: FluidGraph, volumes: readonly Volume[]): readonly (readonly Volume[])[] {
+function joinedVolumes(graph: FluidGraph, volumes: readonly Volume[]): readonly (readonly Volume[])[] {
   const left = new Map(volumes.map((volume) => [volume.id, volume]));
   const groups: Volume[][] = [];
   for (const first of volumes) {
