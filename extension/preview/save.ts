@@ -1,6 +1,6 @@
 /** Saves a picture as a file: in colours that stand alone, to a place that the reader chooses, by the editor's own means. */
 import { type LogOutputChannel, l10n, type Uri, window, workspace } from 'vscode';
-import type { CircuitView, PictureTheme, Placement } from '../../server/protocol.ts';
+import type { CircuitView, PictureAnswer, PictureTheme, Placement } from '../../server/protocol.ts';
 import { request } from '../client/requests.ts';
 import type { Server } from '../client/server.ts';
 import type { SaveFormat } from './messages.ts';
@@ -22,7 +22,14 @@ export interface SaveRequest {
 
 export async function savePicture(context: SaveContext, wanted: SaveRequest): Promise<void> {
   try {
-    const svg = await standalone(context.server, wanted);
+    const drawn = await standalone(context.server, wanted);
+    if (drawn.kind === 'broken') {
+      const line = drawn.location.range.start.line + 1;
+      window.showWarningMessage(l10n.t('The schematic was not saved: the text has an error on line {0}.', line));
+      return;
+    }
+    if (drawn.kind === 'none') throw new Error(drawn.message);
+    const { svg } = drawn;
     const folder = workspace.getWorkspaceFolder(wanted.uri)?.uri ?? workspace.workspaceFolders?.[0]?.uri;
     const target = await window.showSaveDialog({
       defaultUri: pictureFile(wanted, folder),
@@ -35,23 +42,22 @@ export async function savePicture(context: SaveContext, wanted: SaveRequest): Pr
     await workspace.fs.writeFile(target, bytes);
   } catch (error) {
     const message = error instanceof Error ? error.message : String(error);
+    // The reason may hold words of the file, which a message on the screen would take for links.
     context.log.error(`The picture of ${wanted.uri.toString()} was not saved: ${message}`);
     window.showErrorMessage(l10n.t('The schematic was not saved. The log of Linewright says why.'));
   }
 }
 
-async function standalone(server: Server, { uri, circuit, previous }: SaveRequest): Promise<string> {
+async function standalone(server: Server, { uri, circuit, previous }: SaveRequest): Promise<PictureAnswer> {
   const client = server.client();
   if (client === undefined) throw new Error('The language server is not running.');
-  const answer = await request(client, 'linewright/picture', {
+  return request(client, 'linewright/picture', {
     uri: uri.toString(),
     circuit,
     theme: themeSetting(),
     whenBroken: 'say-so',
     ...(previous === undefined ? {} : { previous }),
   });
-  if (answer.kind !== 'drawn') throw new Error(answer.message);
-  return answer.svg;
 }
 
 function themeSetting(): PictureTheme {

@@ -97,6 +97,7 @@ describe('with the schematic beside the text', () => {
     expect(await notice.textContent()).toContain('from before the error on line');
     expect(await part('front-tee').count()).toBe(1);
     await window.page.screenshot({ path: path.join(inject('pictures'), 'broken.png') });
+    await window.goTo(1);
     await notice.getByRole('button').click();
     await expect.poll(() => window.cursorLine()).toBe(line);
     await window.command('File: Revert File');

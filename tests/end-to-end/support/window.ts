@@ -6,10 +6,10 @@ import {
   type FrameLocator,
   type Locator,
   type Page,
+  type Request,
 } from 'playwright-core';
 
 export interface WindowOptions {
-  readonly chromium: string;
   /** Where the editor server is. */
   readonly address: string;
   /** The folder to open. */
@@ -51,7 +51,7 @@ export async function openBrowser(executablePath: string): Promise<Browser> {
   return chromium.launch({ executablePath, headless: true, args: flags });
 }
 
-export async function openWindow(browser: Browser, options: Omit<WindowOptions, 'chromium'>): Promise<EditorWindow> {
+export async function openWindow(browser: Browser, options: WindowOptions): Promise<EditorWindow> {
   const context = await browser.newContext({ viewport: { width: 1400, height: 860 }, reducedMotion: 'reduce' });
   const outsideRequests = watchRequests(context);
   const page = await context.newPage();
