@@ -5,9 +5,13 @@ import { millimetres } from '../figures/writing.ts';
 import { type Estimate, estimateOf, scaleEstimate, writeEstimate } from '../quantity/index.ts';
 import { type BendLevel, type BendLimit, bendLimitBroken } from '../standards/bend-radius.ts';
 import { commonPractice } from '../standards/source.ts';
+import { factOrigin } from '../system/fact-of.ts';
+import { properties } from '../system/kinds/index.ts';
+import type { Origin } from '../system/origin.ts';
 import type { Part } from '../system/part.ts';
 import type { RouteStep } from '../system/route.ts';
 import { allParts } from '../system/system.ts';
+import { oncePerPlace } from './once-per-place.ts';
 import type { Remark, Rule, Severity } from './rule.ts';
 import { counted, written } from './wording.ts';
 
@@ -41,9 +45,11 @@ export const bendTight: Rule = {
     { title: 'a tube that is not known', text: bent('8 mm').replace('3/16 in wall 0.028 in', '?') },
   ],
   check: ({ system }) =>
-    allParts(system)
-      .filter(({ kind }) => kind === 'run')
-      .flatMap((run) => remarksOn(run)),
+    oncePerPlace(
+      allParts(system)
+        .filter(({ kind }) => kind === 'run')
+        .flatMap((run) => remarksOn(run)),
+    ),
 };
 
 /** What a level is worth to the person at the bench. */
@@ -59,21 +65,23 @@ interface Tight {
   readonly step: RouteStep;
   readonly radius: Estimate<'length'>;
   readonly limit: BendLimit;
+  /** Where the radius is said: at the bend, or once for the whole run. */
+  readonly origin: Origin;
 }
 
 function remarksOn(run: Part): readonly Remark[] {
   const tube = run.tube && estimateOf(run.tube.diameter);
   if (tube === undefined || !(tube.value > 0)) return [];
-  const tight = curvesOf(run).flatMap(({ step, radius }): Tight[] => {
+  const tight = curvesOf(run).flatMap(({ step, radius, origin }): Tight[] => {
     // Certain only if the widest that the limits allow is still too tight.
     const limit = radius.value > 0 ? bendLimitBroken(radius.high, tube.low) : undefined;
-    return limit ? [{ step, radius, limit }] : [];
+    return limit ? [{ step, radius, limit, origin }] : [];
   });
   const rank = ({ limit }: Tight): number => worstFirst.indexOf(limit.level);
   const [worst, ...others] = [...tight].sort((a, b) => rank(a) - rank(b) || a.radius.value - b.radius.value);
   if (worst === undefined || run.tube === undefined) return [];
   const like = lengthWriting(run);
-  const { step, radius, limit } = worst;
+  const { step, radius, limit, origin } = worst;
   const what = step.kind === 'coil' ? 'A coil' : 'A bend';
   const more =
     others.length > 0 ? ` So ${others.length === 1 ? 'is' : 'are'} ${counted(others.length, 'more bend')}.` : '';
@@ -81,7 +89,7 @@ function remarksOn(run: Part): readonly Remark[] {
     {
       severity: severities[limit.level],
       message: `${what} of ${run.label} has a centre-line radius of ${writeEstimate(radius, { like })}, ${limit.words} (${limit.source.text}).${more} Make it at least ${written(limit.radius, millimetres)}.`,
-      origin: step.origin,
+      origin,
       subject: run.id,
       related: others.slice(0, 5).map((other) => ({
         message: `radius ${writeEstimate(other.radius, { like })}`,
@@ -92,15 +100,17 @@ function remarksOn(run: Part): readonly Remark[] {
 }
 
 /** Bends and coils with their known radii, in the order of the route. */
-function curvesOf(run: Part): readonly { readonly step: RouteStep; readonly radius: Estimate<'length'> }[] {
+function curvesOf(run: Part): readonly Omit<Tight, 'limit'>[] {
   const steps = run.route?.steps ?? [];
-  const bends = bendsOf(run).flatMap(({ item, radius }) => {
+  const bends = bendsOf(run).flatMap(({ item, radius, radiusFrom }) => {
     const step = steps[item];
-    return step && radius ? [{ step, radius }] : [];
+    if (step === undefined || radius === undefined) return [];
+    const whole = radiusFrom === 'default' ? factOrigin(run, properties.bendRadius) : undefined;
+    return [{ step, radius, origin: whole ?? step.origin }];
   });
   const coils = steps.flatMap((step) => {
     const diameter = step.kind === 'coil' ? estimateOf(step.diameter) : undefined;
-    return diameter ? [{ step, radius: scaleEstimate(diameter, 0.5) }] : [];
+    return diameter ? [{ step, radius: scaleEstimate(diameter, 0.5), origin: step.origin }] : [];
   });
   return [...bends, ...coils];
 }

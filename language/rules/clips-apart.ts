@@ -14,6 +14,7 @@ import {
 import { clipSpacing } from '../standards/clip-spacing.ts';
 import type { Part } from '../system/part.ts';
 import { allParts } from '../system/system.ts';
+import { oncePerPlace } from './once-per-place.ts';
 import type { Remark, Rule } from './rule.ts';
 import { written } from './wording.ts';
 
@@ -46,7 +47,7 @@ export const clipsApart: Rule = {
       text: 'run line { tube 3/16 in  length 300 mm  clip every 600 mm }\n',
     },
   ],
-  check: ({ system, figures }) => allParts(system).flatMap((run) => remarksOn(run, figures)),
+  check: ({ system, figures }) => oncePerPlace(allParts(system).flatMap((run) => remarksOn(run, figures))),
 };
 
 function remarksOn(run: Part, figures: Figures): readonly Remark[] {

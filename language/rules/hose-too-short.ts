@@ -18,6 +18,7 @@ import type { Part, Port } from '../system/part.ts';
 import { motionBetween } from '../system/places.ts';
 import type { Point } from '../system/route.ts';
 import { allParts, partOf, type System } from '../system/system.ts';
+import { oncePerPlace } from './once-per-place.ts';
 import type { Remark, Rule } from './rule.ts';
 import { written } from './wording.ts';
 
@@ -57,9 +58,11 @@ export const hoseTooShort: Rule = {
     { title: 'a length that is not known', text: hose('?') },
   ],
   check: ({ system }) =>
-    allParts(system)
-      .filter(({ kind }) => kind === 'hose' || kind === 'feed-hose')
-      .flatMap((part) => remarksOn(part, system)),
+    oncePerPlace(
+      allParts(system)
+        .filter(({ kind }) => kind === 'hose' || kind === 'feed-hose')
+        .flatMap((part) => remarksOn(part, system)),
+    ),
 };
 
 function remarksOn(part: Part, system: System): readonly Remark[] {
@@ -97,7 +100,7 @@ function atRest({ part, length, like }: Short, apart: Estimate<'length'>): Remar
 function onTheMove({ part, length, like, short }: Short, apart: Estimate<'length'>, words: string): Remark {
   return remark(
     part,
-    `${part.label} is ${writeEstimate(length, { like })} long. ${words} its ends get at least ${written(apart.low, like)} apart, even if the springs stand at the middle of their travel at rest: it is ${written(short, like)} too short. Fit a longer one, with slack at full bump, full droop and both steering locks.`,
+    `${part.label} is ${writeEstimate(length, { like })} long. ${words} the ends of the hose get at least ${written(apart.low, like)} apart, even if the springs stand at the middle of their travel at rest: it is ${written(short, like)} too short. Fit a longer one, with slack at full bump, full droop and both steering locks.`,
   );
 }
 

@@ -6,6 +6,7 @@ import { commonPractice } from '../standards/source.ts';
 import { factOrigin } from '../system/fact-of.ts';
 import { properties } from '../system/kinds/index.ts';
 import { allParts } from '../system/system.ts';
+import { oncePerPlace } from './once-per-place.ts';
 import type { Rule } from './rule.ts';
 import { written } from './wording.ts';
 
@@ -31,18 +32,20 @@ export const lengthDisagrees: Rule = {
     { title: 'a length that is not known', text: both('?') },
   ],
   check: ({ system }) =>
-    allParts(system).flatMap((run) => {
-      const apart = run.route && lengthsApart(run, { developmentOf });
-      if (apart === undefined) return [];
-      const like = lengthWriting(run);
-      const [stated, developed] = [apart.stated, apart.developed].map((length) => writeEstimate(length, { like }));
-      return [
-        {
-          message: `${run.label} is ${stated} long by its length and ${developed} by its route: they are ${written(apart.by, like)} apart. Figures take the route; measure again and mend one of the two.`,
-          origin: factOrigin(run, properties.length) ?? run.nameOrigin,
-          subject: run.id,
-          related: run.route ? [{ message: `the route: ${developed}`, origin: run.route.origin }] : [],
-        },
-      ];
-    }),
+    oncePerPlace(
+      allParts(system).flatMap((run) => {
+        const apart = run.route && lengthsApart(run, { developmentOf });
+        if (apart === undefined) return [];
+        const like = lengthWriting(run);
+        const [stated, developed] = [apart.stated, apart.developed].map((length) => writeEstimate(length, { like }));
+        return [
+          {
+            message: `${run.label} is ${stated} long by its length and ${developed} by its route: they are ${written(apart.by, like)} apart. Figures take the route; measure again and mend one of the two.`,
+            origin: factOrigin(run, properties.length) ?? run.nameOrigin,
+            subject: run.id,
+            related: run.route ? [{ message: `the route: ${developed}`, origin: run.route.origin }] : [],
+          },
+        ];
+      }),
+    ),
 };

@@ -10,6 +10,7 @@ import { properties } from '../system/kinds/index.ts';
 import type { Part } from '../system/part.ts';
 import { allParts, type System } from '../system/system.ts';
 import { sizesOf } from './magnitude-sizes.ts';
+import { oncePerPlace } from './once-per-place.ts';
 import type { Remark, Rule } from './rule.ts';
 import { sentence, written } from './wording.ts';
 
@@ -50,13 +51,14 @@ hose front {
     { title: 'a bore that is not known', text: master('?') },
     { title: 'tube of 3/16 in', text: 'run line { tube 3/16 in wall 0.028 in }\n' },
   ],
-  check: ({ system }) => [
-    ...sizesOf(system).flatMap(({ size, stated, name, origin, subject }) => {
-      const message = sayOdd(name, stated, size);
-      return message === undefined ? [] : [{ message, origin, subject }];
-    }),
-    ...aboveRating(system),
-  ],
+  check: ({ system }) =>
+    oncePerPlace([
+      ...sizesOf(system).flatMap(({ size, stated, name, origin, subject }) => {
+        const message = sayOdd(name, stated, size);
+        return message === undefined ? [] : [{ message, origin, subject }];
+      }),
+      ...aboveRating(system),
+    ]),
 };
 
 /** "bore of main is 3 m, larger than any: …"; undefined for what may be. */

@@ -106,7 +106,7 @@ function clashIn(fills: readonly Fill[], subject: string, where: string, next: s
       if (mixing.kind === 'mixes') continue;
       return [
         {
-          message: `${where} ${fluids[a.grade].words} and ${fluids[b.grade].words} must not: ${mixing.why}. ${next}`,
+          message: `${where} ${fluids[a.grade].words} and ${fluids[b.grade].words} must not meet: ${mixing.why}. ${next}`,
           origin: b.origin,
           subject: b.reservoir?.id ?? subject,
           also: fills.flatMap(({ reservoir }) => reservoir?.id ?? []),

@@ -59,13 +59,9 @@ function remarkOn(part: Part, system: System): readonly Remark[] {
   });
   const open = ports.filter(({ name }) => !part.paths.some((path) => path.includes(name))).map(({ name }) => name);
   if (open.length === 0 || ports.length < 2) return [];
-  const example = ports
-    .slice(0, 2)
-    .map(({ name }) => name)
-    .join(', ');
   return asked(
     part.paths.length === 0
-      ? `${part.label} does not say which of its ports share fluid: ${listed(open)}. Write a path for each way through, for instance “path ${example}”.`
+      ? `${part.label} does not say which of its ports share fluid: ${listed(open)}. Write “path” and the ports of one way through, a line for each way.`
       : `${listed(open)} of ${part.label} ${open.length === 1 ? 'is' : 'are'} in no path, so nothing passes there. Add ${open.length === 1 ? 'it to the path that it belongs to' : 'them to the paths that they belong to'}.`,
   );
 }

@@ -6,6 +6,7 @@ import { defaultUnitFor, writeQuantity } from '../quantity/index.ts';
 import { fromMemory } from '../standards/source.ts';
 import type { Part } from '../system/part.ts';
 import { allParts } from '../system/system.ts';
+import { oncePerPlace } from './once-per-place.ts';
 import type { Remark, Rule } from './rule.ts';
 import { written } from './wording.ts';
 
@@ -33,7 +34,7 @@ export const unworkableRoute: Rule = {
     },
     { title: 'a route of which a length is not known', text: routed('straight ?, bend 90 deg, straight 60 mm') },
   ],
-  check: ({ system }) => allParts(system).flatMap((run) => remarksOn(run)),
+  check: ({ system }) => oncePerPlace(allParts(system).flatMap((run) => remarksOn(run))),
 };
 
 function remarksOn(run: Part): readonly Remark[] {

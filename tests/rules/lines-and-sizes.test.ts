@@ -158,3 +158,30 @@ describe('A length and a route', () => {
     );
   });
 });
+
+describe('A line of stock or of a mirrored run', () => {
+  it('is spoken of once, for all that it speaks for', () => {
+    const text = `stock line { tube 3/16 in  clip every 900 mm }
+run left of line {}
+run right of line {}
+run rear of line {}
+`;
+    const [finding, ...more] = findingsOf('clips-apart', text);
+    expect(more).toEqual([]);
+    expect(finding?.message).toContain('The same line speaks for right and rear.');
+    expect(finding?.also).toEqual(['right', 'rear']);
+    expect(text.slice(finding?.origin.start, finding?.origin.end)).toBe('clip every 900 mm');
+  });
+
+  it('is where a bend radius stands that all bends of the stock have', () => {
+    const text = `stock line { tube 3/16 in  bend-radius 10 mm }
+run left of line { route straight 50 mm, bend 90 deg, straight 50 mm }
+run right of line { route straight 50 mm, bend 90 deg, straight 90 mm }
+mirror right as other-right
+`;
+    const [finding, ...more] = findingsOf('bend-tight', text);
+    expect(more).toEqual([]);
+    expect(text.slice(finding?.origin.start, finding?.origin.end)).toBe('bend-radius 10 mm');
+    expect(finding?.also).toEqual(['right', 'other-right']);
+  });
+});
