@@ -11,9 +11,8 @@ beforeAll(async () => {
 });
 afterAll(() => session.stop());
 afterEach(async ({ task }) => {
-  if (task.result?.state !== 'fail') return;
-  const name = task.name.replace(/[^a-z0-9]+/gi, '-').slice(0, 60);
-  await session.window.page.screenshot({ path: path.join(inject('pictures'), `failed-${name}.png`) });
+  if (task.result?.state === 'fail') await session.leaveTrace(task.name);
+});
 });
 
 const lineOf = (text: string) => smallCar.split('\n').findIndex((line) => line.includes(text)) + 1;

@@ -1,5 +1,5 @@
 /** One running editor with our packaged extension in it, on a port of its own, with no way to the outside. */
-import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { createServer } from 'node:net';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
@@ -19,6 +19,8 @@ export interface EditorServerOptions {
 
 export interface EditorServer {
   readonly address: string;
+  /** What our extension and its server have written to their log. */
+  readonly log: () => string;
   readonly stop: () => Promise<void>;
 }
 
@@ -67,7 +69,14 @@ export async function startEditorServer(options: EditorServerOptions): Promise<E
     await stop();
     throw error;
   }
-  return { address, stop };
+  return { address, log: () => logIn(path.join(home, 'data/logs')), stop };
+}
+
+function logIn(folder: string): string {
+  const names = readdirSync(folder, { recursive: true, encoding: 'utf8' }).filter((name) =>
+    name.endsWith('Linewright.log'),
+  );
+  return names.map((name) => readFileSync(path.join(folder, name), 'utf8')).join('\n');
 }
 
 function foldersIn(home: string, extensionsFolder: string): string[] {

@@ -1,5 +1,7 @@
 /** Everything that a test in a window needs, started before it and ended after it, come what may. */
-import { inject } from 'vitest';
+import { writeFileSync } from 'node:fs';
+import path from 'node:path';
+import { expect, inject } from 'vitest';
 import { type EditorServerOptions, startEditorServer } from './editor-server.ts';
 import { type EditorWindow, openBrowser, openWindow } from './window.ts';
 import { makeWorkspace, type WorkspaceOptions } from './workspace.ts';
@@ -10,6 +12,8 @@ export interface Session {
   readonly window: EditorWindow;
   /** The folder that is open in the window. */
   readonly folder: string;
+  /** Leaves a screenshot and the extension's log behind, for whoever wants to know why a test failed. */
+  readonly leaveTrace: (name: string) => Promise<void>;
   readonly stop: () => Promise<void>;
 }
 
@@ -31,7 +35,12 @@ export async function startSession(options: SessionOptions): Promise<Session> {
     const browser = await openBrowser(inject('chromium'));
     ending.push(() => browser.close());
     const window = await openWindow(browser, { address: server.address, folder: workspace.folder });
-    return { window, folder: workspace.folder, stop };
+    const leaveTrace = async (name: string) => {
+      const place = path.join(inject('pictures'), `failed-${name.replace(/[^a-z0-9]+/gi, '-').slice(0, 60)}`);
+      writeFileSync(`${place}.log`, server.log());
+      await window.page.screenshot({ path: `${place}.png` });
+    };
+    return { window, folder: workspace.folder, leaveTrace, stop };
   } catch (error) {
     await stop();
     throw error;
@@ -43,7 +52,7 @@ export async function withWindow(options: SessionOptions, act: (session: Session
   try {
     await act(session);
   } catch (error) {
-    await session.window.page.screenshot({ path: `${inject('pictures')}/failed.png` });
+    await session.leaveTrace(expect.getState().currentTestName ?? 'test');
     throw error;
   } finally {
     await session.stop();

@@ -80,12 +80,22 @@ function watchRequests(context: BrowserContext): () => Promise<string[]> {
 function actions(page: Page) {
   const palette = page.locator('.quick-input-widget input.input');
   const command = async (title: string) => {
-    await page.keyboard.press('F1');
-    await palette.waitFor();
-    await palette.fill(`>${title}`);
-    const row = page.locator('.quick-input-list .monaco-list-row').filter({ hasText: title }).first();
-    await row.waitFor();
-    await row.click();
+    // A list that is opened before our commands are known does not get them later.
+    for (let attempt = 1; ; attempt++) {
+      await page.keyboard.press('F1');
+      await palette.waitFor();
+      await palette.fill(`>${title}`);
+      const row = page.locator('.quick-input-list .monaco-list-row').filter({ hasText: title }).first();
+      try {
+        await row.waitFor({ timeout: attempt < 8 ? 2000 : 10_000 });
+        await row.click();
+        return;
+      } catch (error) {
+        if (attempt === 8) throw error;
+        await page.keyboard.press('Escape');
+        await palette.waitFor({ state: 'hidden' });
+      }
+    }
   };
   return {
     command,
