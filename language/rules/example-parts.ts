@@ -22,7 +22,7 @@ run feed of line { from main.out to split.in }
 `;
 
 /** A master with two chambers and a tee and a run for each. */
-export const tandemMaster = `master main tandem {
+const tandemMaster = `master main tandem {
   primary { port front: ${seat} }
   secondary { port rear: ${seat} }
 }
