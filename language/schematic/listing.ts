@@ -17,7 +17,7 @@ export interface ListedPart {
   readonly findings: readonly PictureFinding[];
 }
 
-const stations = ['actuation', 'junction', 'front', 'middle', 'rear'] as const;
+const stations = ['actuation', 'junction', 'front', 'rear'] as const;
 
 export function listingOf({ nodes, lines }: Picture): readonly ListedPart[] {
   const ordered = stations.flatMap((station) => nodes.filter((node) => node.station === station));

@@ -2,8 +2,8 @@
 
 export type Side = 'left' | 'centre' | 'right';
 
-/** Where along the vehicle a part belongs; `front`, `middle` and `rear` are for what sits at the wheels. */
-export type Station = 'actuation' | 'junction' | 'front' | 'middle' | 'rear';
+/** Where along the vehicle a part belongs; `front` and `rear` are for what sits at the wheels. */
+export type Station = 'actuation' | 'junction' | 'front' | 'rear';
 
 /** What the work record says about a part: it stays, it is still to be fitted, or it is to be taken off. */
 export type Mark = 'kept' | 'to-fit' | 'to-remove';

@@ -157,5 +157,5 @@ describe.each(exampleFiles)('the picture of %s', (file) => {
   });
 });
 
-const stations = ['actuation', 'junction', 'front', 'middle', 'rear'];
+const stations = ['actuation', 'junction', 'front', 'rear'];
 const rank = (station: string | undefined) => stations.indexOf(station ?? '');

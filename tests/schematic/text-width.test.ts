@@ -6,7 +6,7 @@ const bold = { size: 1000, weight: 'bold' } as const;
 const allowance = 1.08;
 
 describe('text width', () => {
-  // Advance widths of Liberation Sans 2.1 (hmtx table), which has the metrics of Helvetica and Arial: read from the font.
+  // Advance widths from the `hmtx` table of Liberation Sans, which has the metrics of Helvetica and Arial: read from the font.
   it.each([
     ['Hello', 722 + 556 + 222 + 222 + 556],
     ['3/16 in', 556 + 278 + 556 + 556 + 278 + 222 + 556],

@@ -93,4 +93,4 @@ function freshPins(structure: Structure): ReadonlyMap<number, number> {
 }
 
 const isEnd = (vertex: Vertex, out: readonly number[]) =>
-  out.length === 0 || (vertex.kind === 'part' && ['front', 'middle', 'rear'].includes(vertex.nodes[0].station));
+  out.length === 0 || (vertex.kind === 'part' && ['front', 'rear'].includes(vertex.nodes[0].station));

@@ -28,6 +28,7 @@ const names = {
   portConstraints: 'portConstraints',
   portSide: 'port.side',
   position: 'position',
+  thoroughness: 'layered.thoroughness',
   alignment: 'alignment',
   straightness: 'layered.priority.straightness',
 } as const;
@@ -61,6 +62,7 @@ export const pictureOptions: Readonly<Partial<Record<ElkOption, string>>> = {
   crossings: 'LAYER_SWEEP',
   keepOrder: 'true',
   greedySwitch: 'OFF',
+  thoroughness: '1',
   nodeSpacing: '26',
   edgeSpacing: '16',
   edgeNodeSpacing: '16',

@@ -7,7 +7,7 @@ export interface Guide {
   readonly below: number;
 }
 
-const axles: readonly Station[] = ['front', 'middle', 'rear'];
+const axles: readonly Station[] = ['front', 'rear'];
 const sides: readonly Side[] = ['left', 'right'];
 
 /** From the last wheel of a side on one axle to the line that comes down to the first wheel of that side on the next. */

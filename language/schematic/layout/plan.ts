@@ -5,7 +5,7 @@ import type { Point } from '../symbols/drawing.ts';
 import { acrossOf } from './across.ts';
 import { boxesOf, lineIn, lineOut, portName, type VertexBox, type WordSide } from './boxes.ts';
 import type { LayoutEdge, LayoutGraph, LayoutNode, LayoutPort } from './engine.ts';
-import { guidesOf } from './guides.ts';
+import { type Guide, guidesOf } from './guides.ts';
 import { ranksOf } from './rank.ts';
 import { type Flow, type Structure, structureOf } from './structure.ts';
 
@@ -34,7 +34,8 @@ export function planOf(picture: Picture, previous: Placement | undefined): Plan 
   const across = settled ? acrossOf(structure, new Map([...kept].map(([id, { x }]) => [id, x]))) : balanced;
   const ranks = ranksOf(structure);
   const boxes = boxesOf(structure, across, wordSides(structure, balanced));
-  const branching = branchingOf(structure);
+  const guides = guidesOf(structure, ranks);
+  const bending = { branching: branchingOf(structure), guided: new Set(guides.map(({ below }) => below)) };
   return {
     structure,
     boxes,
@@ -54,8 +55,8 @@ export function planOf(picture: Picture, previous: Placement | undefined): Plan 
         };
       }),
       edges: [
-        ...structure.flows.flatMap((flow) => edgesOf(flow, structure, branching)),
-        ...guideEdges(structure, ranks),
+        ...structure.flows.flatMap((flow) => edgesOf(flow, structure, bending)),
+        ...guides.map((guide) => guideEdge(guide, structure)),
       ],
     },
   };
@@ -106,7 +107,13 @@ function branchingOf({ arcs }: Structure): ReadonlySet<number> {
   return new Set([...count].flatMap(([i, lines]) => (lines > 2 ? [i] : [])));
 }
 
-function edgesOf(flow: Flow, structure: Structure, branching: ReadonlySet<number>): readonly LayoutEdge[] {
+/** Where lines may bend without loss: at branches, and where a line comes over to the column of its wheel. */
+interface Bending {
+  readonly branching: ReadonlySet<number>;
+  readonly guided: ReadonlySet<number>;
+}
+
+function edgesOf(flow: Flow, structure: Structure, { branching, guided }: Bending): readonly LayoutEdge[] {
   if (flow.kind !== 'through') return [];
   const { id } = flow.line;
   const up = structure.vertexOfNode.get(flow.up.node) ?? 0;
@@ -119,10 +126,12 @@ function edgesOf(flow: Flow, structure: Structure, branching: ReadonlySet<number
     return [{ id: edgeId(id), from, to, straightness: flow.line.kind === 'mechanical' ? straightness.cable : branch }];
   }
   const node = vertexKey(structure, middle);
-  const pull = (end: number) => (branching.has(end) ? straightness.branch : straightness.chain);
+  const pull = (bends: boolean) => (bends ? straightness.branch : straightness.chain);
+  const enter = pull(branching.has(up) || guided.has(middle));
+  const leave = pull(branching.has(down) || guided.has(down));
   return [
-    { id: edgeId(id, lineIn), from, to: { node, port: portName(id, lineIn) }, straightness: pull(up) },
-    { id: edgeId(id, lineOut), from: { node, port: portName(id, lineOut) }, to, straightness: pull(down) },
+    { id: edgeId(id, lineIn), from, to: { node, port: portName(id, lineIn) }, straightness: enter },
+    { id: edgeId(id, lineOut), from: { node, port: portName(id, lineOut) }, to, straightness: leave },
   ];
 }
 
@@ -135,11 +144,9 @@ const guidePorts = ({ pivot, height }: VertexBox): readonly LayoutPort[] => [
   { id: guideBelow, x: pivot, y: height, edge: 'bottom' },
 ];
 
-function guideEdges(structure: Structure, ranks: readonly number[]): readonly LayoutEdge[] {
-  return guidesOf(structure, ranks).map(({ above, below }) => ({
-    id: `guide\u0001${above}\u0001${below}`,
-    from: { node: vertexKey(structure, above), port: guideBelow },
-    to: { node: vertexKey(structure, below), port: guideAbove },
-    straightness: straightness.guide,
-  }));
-}
+const guideEdge = ({ above, below }: Guide, structure: Structure): LayoutEdge => ({
+  id: `guide\u0001${above}\u0001${below}`,
+  from: { node: vertexKey(structure, above), port: guideBelow },
+  to: { node: vertexKey(structure, below), port: guideAbove },
+  straightness: straightness.guide,
+});

@@ -2,7 +2,7 @@
 import type { Station } from '../picture.ts';
 import { beginsWheelLine, type Structure, type Vertex, waysOf } from './structure.ts';
 
-const axles: readonly Station[] = ['front', 'middle', 'rear'];
+const axles: readonly Station[] = ['front', 'rear'];
 
 /** Layer numbers from 0; arcs always lead to a higher layer. */
 export function ranksOf({ vertices, arcs }: Structure): readonly number[] {

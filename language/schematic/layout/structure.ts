@@ -172,7 +172,7 @@ function flowOrder({ vertices, vertexOf }: Grouped, lines: readonly PictureLine[
   isReservoir.forEach((yes, i) => {
     if (yes) order[i] = -1;
   });
-  for (const tier of [0, 1, 2, 3, 4]) {
+  for (const tier of [0, 1, 2, 3]) {
     const start = vertices.flatMap((vertex, i) =>
       order[i] === Number.POSITIVE_INFINITY && tierOf(vertex) === tier ? [i] : [],
     );
@@ -198,7 +198,7 @@ function walk(start: readonly number[], order: number[], neighbours: readonly (r
   }
 }
 
-const stationTiers = { actuation: 0, junction: 1, front: 2, middle: 3, rear: 4 } as const;
+const stationTiers = { actuation: 0, junction: 1, front: 2, rear: 3 } as const;
 
 function tierOf(vertex: Vertex): number {
   if (vertex.kind === 'line') return stationTiers.junction;

@@ -1,7 +1,7 @@
 /** The few words under a part's or line's name: what a person at the bench looks for first, as the file states it. */
 import { type Figures, writeResult } from '../../figures/index.ts';
 import { writeStated } from '../../quantity/index.ts';
-import type { PartKind } from '../../system/kinds/index.ts';
+import { kindRow, type PartKind } from '../../system/kinds/index.ts';
 import type { Part } from '../../system/part.ts';
 
 interface Wanted {
@@ -40,6 +40,16 @@ const wanted: Readonly<Partial<Record<PartKind, readonly Wanted[]>>> = {
 };
 
 export function notesOfPart(part: Part): readonly string[] {
+  return [...factNotes(part), ...builtIn(part)];
+}
+
+/** Valves inside a block or master have no symbol of their own; words say that they are there. */
+function builtIn(part: Part): readonly string[] {
+  const valves = part.parts.filter(({ kind }) => kindRow(kind).fluid === 'valve');
+  return [...new Set(valves.map(({ kind }) => `with ${kindRow(kind).title}`))];
+}
+
+function factNotes(part: Part): readonly string[] {
   return (wanted[part.kind] ?? []).flatMap(({ of, fact, word }) => {
     const owners = of === undefined ? [part] : part.parts.filter(({ kind }) => kind === of);
     const values = owners.flatMap((owner) => factText(owner, fact) ?? []);

@@ -30,14 +30,21 @@ export const noteFont = { size: 11, weight: 'regular' } as const;
 export const titleHeight = 15;
 export const noteHeight = 13.5;
 const longestText = 190;
+const longestNote = 420;
 const gap = 8;
 const badgeRoom = 9;
 const beneath = 6;
 const smallSymbol = 30;
 
+/** A figure is never cut off: what is too long for one line goes on two. */
+const wrapped = (note: string): readonly string[] =>
+  textWidth(note, noteFont) <= longestText
+    ? [note]
+    : note.split(' · ').map((part) => fitText(part, noteFont, longestNote));
+
 export function textBlock(node: Pick<PictureNode, 'label' | 'notes'>) {
   const title = fitText(node.label, titleFont, longestText);
-  const notes = node.notes.map((note) => fitText(note, noteFont, longestText));
+  const notes = node.notes.flatMap(wrapped);
   const width = Math.ceil(Math.max(textWidth(title, titleFont), ...notes.map((note) => textWidth(note, noteFont)), 0));
   const height = (title === '' ? 0 : titleHeight) + notes.length * noteHeight;
   return { title, notes, width, height };
