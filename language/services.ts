@@ -18,6 +18,7 @@ import { vocabulary } from './scoping/vocabulary.ts';
 import { CircuitDocumentBuilder } from './workspace/document-builder.ts';
 import { CircuitDocumentFactory } from './workspace/document-factory.ts';
 import { CircuitIndexManager } from './workspace/document-index.ts';
+import { CircuitDocuments } from './workspace/documents.ts';
 import { Judgements } from './workspace/judgements.ts';
 import { Readings } from './workspace/readings.ts';
 import { CircuitServiceRegistry } from './workspace/service-registry.ts';
@@ -59,6 +60,7 @@ export const circuitSharedModule = {
   ServiceRegistry: (services: CircuitSharedServices) => new CircuitServiceRegistry(services),
   workspace: {
     LangiumDocumentFactory: (services: CircuitSharedServices) => new CircuitDocumentFactory(services),
+    LangiumDocuments: (services: CircuitSharedServices) => new CircuitDocuments(services),
     DocumentBuilder: (services: CircuitSharedServices) =>
       new CircuitDocumentBuilder(services, () => services.workspace.UsedFiles),
     IndexManager: (services: CircuitSharedServices) =>

@@ -13,7 +13,6 @@ afterAll(() => session.stop());
 afterEach(async ({ task }) => {
   if (task.result?.state === 'fail') await session.leaveTrace(task.name);
 });
-});
 
 const lineOf = (text: string) => smallCar.split('\n').findIndex((line) => line.includes(text)) + 1;
 
