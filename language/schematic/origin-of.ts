@@ -1,6 +1,6 @@
 /** Where in the text something that the picture shows is declared. */
 import type { Origin } from '../system/origin.ts';
-import type { PartId, PortId } from '../system/part.ts';
+import type { PortId } from '../system/part.ts';
 import { partOf, type System } from '../system/system.ts';
 import { linkId, screwedId } from './reading/lines.ts';
 
@@ -14,13 +14,4 @@ export function originOf(system: System, id: string): Origin | undefined {
   if (port !== undefined) return partOf(system, port.id)?.nameOrigin;
   const joint = system.joints.find(({ a, b }) => screwedId(a, b) === id);
   return (joint ?? system.links.find((link) => linkId(link) === id))?.origin;
-}
-
-/** The id in the picture that shows a part: its own, or that of the symbol that it is drawn in. */
-export function idShowing(system: System, part: PartId, shown: ReadonlySet<string>): string | undefined {
-  for (let at = system.partById.get(part); at !== undefined; ) {
-    if (shown.has(at.id)) return at.id;
-    at = at.parent === undefined ? undefined : system.partById.get(at.parent);
-  }
-  return undefined;
 }

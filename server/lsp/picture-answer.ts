@@ -84,8 +84,7 @@ const stationOrder: Readonly<Record<PictureNode['station'], number>> = {
   actuation: 0,
   junction: 1,
   front: 2,
-  middle: 3,
-  rear: 4,
+  rear: 3,
 };
 
 /** Actuation, junctions, wheels; each line behind the part that it leaves. */

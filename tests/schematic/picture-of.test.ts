@@ -1,6 +1,5 @@
 import { describe, expect, it } from 'vitest';
 import { figuresOf } from '../../language/figures/index.ts';
-import { listingOf } from '../../language/schematic/listing.ts';
 import { originOf } from '../../language/schematic/origin-of.ts';
 import type { Picture } from '../../language/schematic/picture.ts';
 import { pictureOf } from '../../language/schematic/picture-of.ts';
@@ -144,18 +143,4 @@ describe.each(exampleFiles)('the picture of %s', (file) => {
       expect(new Set([...nodes, ...lines].map(({ id }) => id)).size).toBe(nodes.length + lines.length);
     }
   });
-
-  it('is listed from the pedal to the wheels, each thing once', () => {
-    const picture = examplePicture(file, 'planned');
-    const listing = listingOf(picture);
-    expect(listing.map(({ id }) => id).sort()).toEqual([...picture.nodes, ...picture.lines].map(({ id }) => id).sort());
-    const places = new Map(listing.map(({ id }, place) => [id, place]));
-    const stationOf = (id: string) => picture.nodes.find((one) => one.id === id)?.station;
-    const order = listing.filter(({ kind }) => kind === 'part').map(({ id }) => stationOf(id));
-    expect(order).toEqual([...order].sort((a, b) => rank(a) - rank(b)));
-    for (const { joined } of listing) for (const id of joined) expect(places.has(id)).toBe(true);
-  });
 });
-
-const stations = ['actuation', 'junction', 'front', 'rear'];
-const rank = (station: string | undefined) => stations.indexOf(station ?? '');
