@@ -60,7 +60,9 @@ function lackOf(words: readonly Token[], kinds: ReadonlySet<string>, textBehind:
     return head.length === 5 && last === 'on' ? place : undefined;
   }
   if (first === 'screw') {
-    if (head.length < 3) return { what: 'a part, “into” and the port that it goes into', mend: 'leave-out-all' };
+    if (!head.includes('into', 2))
+      return { what: 'a part, “into” and the port that it goes into', mend: 'leave-out-all' };
+    if (last === '.') return { what: 'the name of a port', mend: 'put-in' };
     return last === 'into' && before !== 'into' && before !== '.' ? { what: 'a port', mend: 'put-in' } : undefined;
   }
   if (!kinds.has(first)) return undefined;
