@@ -70,7 +70,7 @@ export async function startEditor({ server, folder, uri, keys }: EditorOptions):
     },
     settled: async () => {
       const { mark } = keys;
-      await published.next(({ diagnostics }) => diagnostics.some(({ message }) => message.includes(mark)));
+      await published.next(({ diagnostics }) => diagnostics.some(({ message }) => wordsOf(message).includes(mark)));
     },
     picture: async () => {
       const answer: PictureAnswer = await connection.sendRequest('linewright/picture', {
@@ -100,6 +100,9 @@ function connectionTo(child: ChildProcess): ProtocolConnection {
   connection.listen();
   return connection;
 }
+
+const wordsOf = (message: PublishDiagnosticsParams['diagnostics'][number]['message']): string =>
+  typeof message === 'string' ? message : message.value;
 
 interface Published {
   /** The next diagnostics that `wanted` agrees to, or the last ones if it agrees to those. */
