@@ -99,7 +99,7 @@ export interface PictureLine extends Drawn {
   readonly circuit?: number;
 }
 
-export interface PictureCircuit {
+interface PictureCircuit {
   readonly name: string;
 }
 

@@ -6,7 +6,7 @@ import type { Edge, Point, PortUse } from '../symbols/drawing.ts';
 import { symbols } from '../symbols/table.ts';
 import type { Structure, Vertex } from './structure.ts';
 
-export interface Seat {
+interface Seat {
   readonly id: string;
   readonly edge: Edge;
   readonly at: Point;

@@ -48,7 +48,7 @@ export type LayoutAnswer =
   | { readonly kind: 'superseded' }
   | { readonly kind: 'refused'; readonly reason: string };
 
-export interface LayoutRequest {
+interface LayoutRequest {
   /** Requests in one lane replace each other while they wait; one lane for each picture that is kept up to date. */
   readonly lane: string;
 }

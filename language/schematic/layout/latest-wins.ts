@@ -1,6 +1,6 @@
 /** A queue that runs one job at a time and keeps, for each lane, only the newest job that waits. */
 
-export type Outcome<Result> = { readonly kind: 'done'; readonly result: Result } | { readonly kind: 'superseded' };
+type Outcome<Result> = { readonly kind: 'done'; readonly result: Result } | { readonly kind: 'superseded' };
 
 interface Waiting<Job, Result> {
   readonly job: Job;

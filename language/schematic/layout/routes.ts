@@ -55,7 +55,7 @@ export function loopLine({ line, up, down }: Flow, owner: PlacedNode): PlacedLin
 }
 
 /** Points without repeats and without those in the middle of a straight piece, rounded to a hundredth. */
-export function straightened(points: Route): Route {
+function straightened(points: Route): Route {
   const result: Point[] = [];
   for (const raw of points) {
     const point = { x: Math.round(raw.x * 100) / 100, y: Math.round(raw.y * 100) / 100 };

@@ -6,7 +6,7 @@ import { element } from './markup.ts';
 export type BadgeKind = Severity | 'to-fit' | 'to-remove';
 
 /** From worst to mildest. */
-export const severities: readonly Severity[] = ['error', 'warning', 'information', 'question'];
+const severities: readonly Severity[] = ['error', 'warning', 'information', 'question'];
 
 export const badgeWords: Readonly<Record<BadgeKind, string>> = {
   error: 'error',

@@ -13,7 +13,7 @@ const entities: Readonly<Record<string, string>> = {
   "'": '&#39;',
 };
 
-export const escaped = (text: string): string =>
+const escaped = (text: string): string =>
   text.replace(forbidden, '\ufffd').replace(/[&<>"']/g, (character) => entities[character] ?? '');
 
 /** At most two decimals, never an exponent, never minus nought. */

@@ -67,7 +67,7 @@ function rules(tone: Tone, font: string): string {
 }
 
 /** The variable of the n-th circuit, counted from 1; more circuits than tones begin again. */
-export function circuitVariable(n: number): ThemeVariable {
+function circuitVariable(n: number): ThemeVariable {
   const variables = ['circuit-1', 'circuit-2', 'circuit-3', 'circuit-4', 'circuit-5', 'circuit-6'] as const;
   return variables[(n - 1) % variables.length] ?? 'circuit-1';
 }

@@ -3,7 +3,7 @@ import type { PictureNode } from '../picture.ts';
 import { fitText, textWidth } from '../text-width.ts';
 import type { Anchor, Core, PartSymbol, Point, PortUse, Shape } from './drawing.ts';
 
-export interface BoxText {
+interface BoxText {
   readonly at: Point;
   readonly anchor: 'start' | 'middle' | 'end';
   readonly title: string;
