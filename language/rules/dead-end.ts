@@ -7,6 +7,7 @@ import { isLine } from './joints/meeting.ts';
 import { placeOfFact } from './joints/own-statement.ts';
 import { plugMend } from './joints/plug.ts';
 import type { Remark, Rule, RuleContext } from './rule.ts';
+import { namesSomethingMissing } from './unresolved.ts';
 
 const tee = (right: string): string => `stock line {
   tube 3/16 in steel
@@ -64,24 +65,30 @@ function remarksOn(part: Part, { reading, system }: RuleContext): readonly Remar
   const open = part.ports.filter((port) => isOpen(port, part, system) && !isMisnamed(port, part, reading));
   // A part that nothing is joined to at all is not in the circuit: that is another question.
   if (open.length === 0 || !isInUse(part, system)) return [];
-  return open.map((port) => (isLine(part) ? lineRemark(part, port) : portRemark(part, port, system)));
+  return open.map((port) => ({
+    ...(isLine(part) ? lineRemark(part, port) : portRemark(part, port, system)),
+    origin: placeOf(port, part, system),
+    subject: port.id,
+  }));
 }
 
-function lineRemark(part: Part, port: Port): Remark {
+/** The port, or the name of the part where stock or a mirrored part says it, or no word is there. */
+function placeOf(port: Port, part: Part, system: System): Remark['origin'] {
+  const isUnsaid = port.origin.start === part.origin.start && port.origin.end === part.origin.end;
+  return isUnsaid ? part.nameOrigin : placeOfFact(port.origin, outermost(system, part));
+}
+
+function lineRemark(part: Part, port: Port): Pick<Remark, 'message'> {
   const side = port.name === 'from' ? 'start' : 'end';
   return {
     message: `The ${side} of ${part.id} leads nowhere: write “${port.name}” and the port that it goes to.`,
-    origin: port.origin.start === part.origin.start ? part.nameOrigin : placeOfFact(port.origin, part),
-    subject: port.id,
   };
 }
 
-function portRemark(part: Part, port: Port, system: System): Remark {
+function portRemark(part: Part, port: Port, system: System): Pick<Remark, 'message' | 'mends'> {
   const mend: Mend | undefined = plugMend(part, port, system);
   return {
     message: `${port.id} is open: nothing is joined to it and it is not plugged, so the fluid runs out there. Join a line to it, or plug it.`,
-    origin: placeOfFact(port.origin, part),
-    subject: port.id,
     mends: mend ? [mend] : [],
   };
 }
@@ -91,26 +98,26 @@ function isOpen(port: Port, part: Part, system: System): boolean {
   // Spigots on the reservoir's side of the seals are often left undrawn, and what closes a port needs nothing itself.
   if (!isLine(part) && port.connection.kind === 'barb') return false;
   if (port.connection.kind === 'threaded' && port.connection.plugged) return false;
-  return !holdsBleeder(port, part);
+  return !holdsBleeder(port, part, system);
 }
 
-/** `port bleed` in a part that has a bleeder is where the bleeder sits. */
-function holdsBleeder(port: Port, part: Part): boolean {
-  return port.name.startsWith('bleed') && part.parts.some(({ kind }) => kind === 'bleeder');
+/** `port bleed` in a part that has a bleeder, or in a brake that has one, is where the bleeder sits. */
+function holdsBleeder(port: Port, part: Part, system: System): boolean {
+  const holders = [part, outermost(system, part)];
+  return port.name.startsWith('bleed') && holders.some(({ parts }) => parts.some(({ kind }) => kind === 'bleeder'));
 }
 
 function isInUse(part: Part, system: System): boolean {
   const isJoined = (one: Part): boolean =>
     one.ports.some((port) => system.jointsAt.has(port.id)) || one.parts.some(isJoined);
-  return isJoined(part) || (!isLine(part) && isJoined(outermost(system, part)));
+  return isJoined(outermost(system, part));
 }
 
 /** An end whose target is misspelt, or a port that a misspelt word most likely means, is spoken of already. */
-function isMisnamed(port: Port, part: Part, { problems }: FileReading): boolean {
-  return problems.some(({ code, origin, mends }) => {
-    if (code !== 'unknown-name') return false;
-    if (isLine(part))
-      return part.origin.uri === origin.uri && part.origin.start <= origin.start && origin.end <= part.origin.end;
-    return mends?.some(({ edits }) => edits.some(({ text }) => text === port.name)) === true;
-  });
+function isMisnamed(port: Port, part: Part, reading: FileReading): boolean {
+  if (isLine(part)) return namesSomethingMissing(part, reading);
+  return reading.problems.some(
+    ({ code, mends }) =>
+      code === 'unknown-name' && (mends ?? []).some(({ edits }) => edits.some(({ text }) => text === port.name)),
+  );
 }

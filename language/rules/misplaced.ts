@@ -7,9 +7,15 @@ export const misplaced = problemRule('misplaced', {
   why: 'A wheel cylinder by itself moves no shoes, and a caliper in a drum brake presses on nothing: what holds a part says what it does.',
   source: commonPractice('how the parts of a brake are built into each other'),
   fires: [
-    { title: 'a caliper in a drum brake', text: 'drum-brake left {\n  caliper { mounting sliding  port feed: M10x1 bubble }\n}' },
+    {
+      title: 'a caliper in a drum brake',
+      text: 'drum-brake left {\n  caliper { mounting sliding  port feed: M10x1 bubble }\n}',
+    },
   ],
   silent: [
-    { title: 'a caliper in a disc brake', text: 'disc-brake left {\n  caliper { mounting sliding  port feed: M10x1 bubble }\n}' },
+    {
+      title: 'a caliper in a disc brake',
+      text: 'disc-brake left {\n  caliper { mounting sliding  port feed: M10x1 bubble }\n}',
+    },
   ],
 });

@@ -11,6 +11,7 @@ import type { Part } from '../system/part.ts';
 import { allParts } from '../system/system.ts';
 import { exampleLine } from './joints/example-line.ts';
 import { placeOfFact } from './joints/own-statement.ts';
+import { oncePerPlace } from './once-per-place.ts';
 import type { Remark, Rule } from './rule.ts';
 
 export const nutSize: Rule = {
@@ -52,7 +53,7 @@ export const nutSize: Rule = {
       text: exampleLine({ port: '3/8-24 inverted-flare', tube: '?', nut: '3/8-24', flare: 'double-45' }),
     },
   ],
-  check: ({ system }) => allParts(system).flatMap(remarksOn),
+  check: ({ system }) => oncePerPlace(allParts(system).flatMap(remarksOn)),
 };
 
 function remarksOn(part: Part): readonly Remark[] {
@@ -68,13 +69,20 @@ function remarksOn(part: Part): readonly Remark[] {
     remarks.push({
       severity: verdict.severity,
       message,
-      origin: placeOfFact(connection.nutOrigin, part),
+      origin: placeOfSize(connection, part),
       subject: part.id,
       also: [id],
       related: connection.nutOrigin ? [{ message: 'the nut', origin: connection.nutOrigin }] : [],
     });
   }
   return remarks;
+}
+
+/** Nut and tube are both said in one place, stock or run, or the run changes one of them: then its name is underlined. */
+function placeOfSize({ nutOrigin }: TubeEnd, part: Part): Remark['origin'] {
+  const own = placeOfFact(nutOrigin, part);
+  const isTubeOwn = part.tube !== undefined && placeOfFact(part.tube.origin, part) === part.tube.origin;
+  return own === nutOrigin || isTubeOwn ? own : (nutOrigin ?? part.nameOrigin);
 }
 
 interface Verdict {

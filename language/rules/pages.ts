@@ -43,8 +43,8 @@ export function rulePage(rule: Rule): string {
 
 /** The list of all pages, in the order of the rules. */
 export function rulesPage(rules: readonly Rule[]): string {
-  const lines = rules.map((rule) => `| [${rule.code}](${rule.code}.md) | ${rule.question} |`);
-  return ['# What is checked', '', '| rule | question |', '| --- | --- |', ...lines, '', caution, ''].join('\n');
+  const lines = rules.map((rule) => `- [${rule.code}](${rule.code}.md): ${rule.question}`);
+  return ['# What is checked', '', ...lines, '', caution, ''].join('\n');
 }
 
 function acceptWords(rule: Rule): string {
@@ -61,5 +61,5 @@ const indented = (text: string): string =>
   text
     .trimEnd()
     .split('\n')
-    .map((line) => (line === '' ? '' : `  ${line}`))
+    .map((line) => (line.trim() === '' ? '' : `  ${line.trimEnd()}`))
     .join('\n');

@@ -5,7 +5,7 @@ import type { Port, PortId } from '../system/part.ts';
 import type { Mend } from '../system/problem.ts';
 import type { System } from '../system/system.ts';
 import { isLine } from './joints/meeting.ts';
-import { isOwnStatement, placeOf } from './joints/own-statement.ts';
+import { isOwnStatement } from './joints/own-statement.ts';
 import type { Remark, Rule } from './rule.ts';
 
 const twoLines = (second: string): string => `stock line {
@@ -59,7 +59,7 @@ function remarkOn(port: Port, system: System): Remark | undefined {
     if (!isPlugged) return undefined;
     return {
       message: `${port.id} is marked plugged, but ${names[0]} is joined to it. Take out the word plugged, or the joint.`,
-      origin: placeOfJoint(first, system),
+      origin: first.origin,
       subject: port.id,
       also: others,
       related: [{ message: 'said to be plugged here', origin: port.origin }],
@@ -69,7 +69,7 @@ function remarkOn(port: Port, system: System): Remark | undefined {
     message: `${nameAt(otherEnd(joint, port.id), system)} is joined here`,
     origin: joint.origin,
   }));
-  const place = { origin: placeOfJoint(second, system), subject: port.id, also: others, related };
+  const place = { origin: second.origin, subject: port.id, also: others, related };
   if (joints.every((joint) => samePair(joint, first))) {
     return {
       ...place,
@@ -105,11 +105,6 @@ function cutAlike(a: Port, b: Port): boolean {
   if (one.kind !== 'threaded' || other.kind !== 'threaded' || one.plugged) return false;
   const name = (end: typeof one) => (end.thread.kind === 'known' ? end.thread.thread.name : end.thread.kind);
   return name(one) === name(other) && one.gender === other.gender && one.seat === other.seat;
-}
-
-function placeOfJoint(joint: Joint, system: System): Remark['origin'] {
-  const part = partAt(joint.a, system);
-  return part === undefined ? joint.origin : placeOf(joint, part);
 }
 
 function partAt(id: PortId, system: System) {

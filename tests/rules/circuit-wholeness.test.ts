@@ -144,7 +144,9 @@ master main single { port out: ${seat} plugged  reservoir { fluid mineral  feeds
 reservoir second { feeds main }
 `;
     const [finding] = findingsOf('mixed-fluid', text);
-    expect(finding?.message).toMatch(/^The fluids of main reservoir and second meet\. mineral oil and DOT 4 must not meet:/);
+    expect(finding?.message).toMatch(
+      /^The fluids of main reservoir and second meet\. mineral oil and DOT 4 must not meet:/,
+    );
     expect(finding?.severity).toBe('error');
   });
 });

@@ -170,17 +170,17 @@ describe('silent where it cannot know', () => {
   ])('%s', (_, text) => expect(misfitsIn(text)).toEqual([]));
 });
 
-it('speaks of both sides of a vehicle under their own names, each where it is written', () => {
+it('says once what one line does wrong on both sides of a vehicle, and names both', () => {
   const text = `tee axle { ports feed, left, right: 3/8-24 inverted-flare }
 run left-line { tube 3/16 in steel  nut M10x1  flare double-45  from axle.left }
 mirror left-line as right-line
 `;
-  const words = findingsOf('thread-mismatch', text).map(({ subject, origin }) => [
-    subject,
-    text.slice(origin.start, origin.end),
-  ]);
-  expect(words).toEqual([
-    ['left-line.from', 'axle.left'],
-    ['right-line.from', 'right-line'],
-  ]);
+  const [finding, ...more] = findingsOf('thread-mismatch', text);
+  expect(more).toEqual([]);
+  expect(finding && text.slice(finding.origin.start, finding.origin.end)).toBe('axle.left');
+  expect(finding?.message).toContain('The same line speaks for right-line.from.');
+  // An adapter would serve one side only; the nut serves both.
+  expect(finding?.mends?.map(({ title }) => title)).toEqual(['Make this end with nut 3/8-24']);
+  const [nut] = finding?.mends ?? [];
+  expect(nut && findingsOf('thread-mismatch', mended(text, nut, readCircuit(text).uri))).toEqual([]);
 });

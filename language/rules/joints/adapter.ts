@@ -3,12 +3,13 @@ import { seatsFor } from '../../standards/mating.ts';
 import { type Gender, type SeatName, seats, seatTakesThread } from '../../standards/seats.ts';
 import type { Thread } from '../../standards/threads.ts';
 import type { Connection } from '../../system/connection.ts';
+import type { Joint } from '../../system/joint.ts';
 import type { Edit, Mend } from '../../system/problem.ts';
 import { outermost, type System } from '../../system/system.ts';
 import { freeName } from './free-name.ts';
 import { type Meeting, type Side, sidesOf } from './meeting.ts';
 import { nutGender } from './misfit.ts';
-import { isOwnStatement, isSharedStatement } from './own-statement.ts';
+import { isOwnStatement } from './own-statement.ts';
 
 interface Face {
   readonly thread: Thread;
@@ -18,16 +19,16 @@ interface Face {
 
 /**
  * Declares an adapter to be fitted and leads the end over it, leaving the circuit as found as it is. Undefined in a
- * state that is past changing, where the threads and seats are not known, or where the words are not this joint's alone.
+ * state that is past changing, where the threads and seats are not known, or where the words are shared with another joint.
  */
-export function adapterMend(meeting: Meeting, system: System): Mend | undefined {
+export function adapterMend(meeting: Meeting, system: System, shared: ReadonlySet<Joint>): Mend | undefined {
   const { joint } = meeting;
   if (meeting.kind === 'eye' || meeting.kind === 'unlike' || system.state !== 'planned') return undefined;
   const [end, port] = sidesOf(meeting);
   const line = faceFor(end.connection, meeting);
   const shank = faceFor(port.connection, meeting);
   if (line === undefined || shank === undefined || joint.a !== end.port.id) return undefined;
-  if (!isOwnStatement(joint, end.part, system) || isSharedStatement(joint, system)) return undefined;
+  if (!isOwnStatement(joint, end.part, system) || shared.has(joint)) return undefined;
   const home = outermost(system, end.part);
   if (home.origin.uri !== system.uri) return undefined;
   const name = freeName(`${port.port.id.replaceAll('.', '-')}-adapter`, system);

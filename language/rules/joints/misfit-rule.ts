@@ -1,14 +1,16 @@
 /** Makes the rule about one cause of misfit: message, what would fit, related places and mends are the same for all. */
 import { flareWords } from '../../standards/flare-forms.ts';
 import type { ThreadFact } from '../../system/connection.ts';
+import type { Joint } from '../../system/joint.ts';
 import type { Mend, Related } from '../../system/problem.ts';
 import type { System } from '../../system/system.ts';
+import { oncePerPlace } from '../once-per-place.ts';
 import type { Remark, Rule } from '../rule.ts';
 import { adapterMend } from './adapter.ts';
 import { boresSentence, endMend, type FittingEnd, fittingEnd } from './fitting-end.ts';
 import { isLine, type Meeting, meetingsIn, type Side, sidesOf } from './meeting.ts';
 import { type Cause, type Misfit, misfitOf } from './misfit.ts';
-import { placeOf } from './own-statement.ts';
+import { sharingStatement } from './own-statement.ts';
 
 export interface MisfitAbout extends Omit<Rule, 'check'> {
   readonly cause: Cause;
@@ -18,20 +20,23 @@ export interface MisfitAbout extends Omit<Rule, 'check'> {
 export function misfitRule({ cause, ...about }: MisfitAbout): Rule {
   return {
     ...about,
-    check: ({ system }) =>
-      meetingsIn(system)
+    check: ({ system }) => {
+      const misfits = meetingsIn(system)
         .map(misfitOf)
-        .filter((misfit) => misfit?.fault.cause === cause)
         .filter((misfit) => misfit !== undefined)
-        .map((misfit) => remarkOf(misfit, system)),
+        .filter((misfit) => misfit.fault.cause === cause);
+      if (misfits.length === 0) return [];
+      const shared = sharingStatement(system);
+      return oncePerPlace(misfits.map((misfit) => remarkOf(misfit, system, shared)));
+    },
   };
 }
 
-function remarkOf(misfit: Misfit, system: System): Remark {
+function remarkOf(misfit: Misfit, system: System, shared: ReadonlySet<Joint>): Remark {
   const { meeting, fault, besides } = misfit;
   const { joint } = meeting;
   const fitting = meeting.kind === 'tube' && fault.cause !== 'gender' ? fittingEnd(meeting) : undefined;
-  const adapter = adapterMend(meeting, system);
+  const adapter = adapterMend(meeting, system, shared);
   const mends: (Mend | undefined)[] = [
     meeting.kind === 'tube' && fitting ? endMend(meeting, fitting, system) : undefined,
     adapter,
@@ -39,7 +44,7 @@ function remarkOf(misfit: Misfit, system: System): Remark {
   const also = besides.map((other) => ` Besides, ${other.besides}.`).join('');
   return {
     message: [`${fault.message}${also}`, ...advice(misfit, fitting)].join(' '),
-    origin: placeOf(joint, firstSide(meeting).part),
+    origin: joint.origin,
     subject: joint.a,
     also: [joint.b],
     related: related(meeting),
@@ -74,12 +79,6 @@ function related(meeting: Meeting): readonly Related[] {
     if (connection.flareOrigin) said.push({ message: `the flare of ${side.part.id}`, origin: connection.flareOrigin });
     return said;
   });
-}
-
-/** The side that the joint is said at. */
-function firstSide(meeting: Meeting): Side {
-  const [one, other] = sidesOf(meeting);
-  return one.port.id === meeting.joint.a ? one : other;
 }
 
 function connectionWords({ connection }: Side): string {

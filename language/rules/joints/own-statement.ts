@@ -13,24 +13,24 @@ export function isOwnStatement(joint: Joint, part: Part, system: System): boolea
   return holds(part.origin, statement);
 }
 
-/** Whether another joint is said by the same words, as a mirror image's is. */
-export function isSharedStatement(joint: Joint, system: System): boolean {
-  return system.joints.some((other) => other !== joint && sameStretch(other.statement, joint.statement));
+/** The joints whose words speak for another joint as well, as those of stock and of a mirrored run do. */
+export function sharingStatement(system: System): ReadonlySet<Joint> {
+  const byWords = new Map<string, Joint[]>();
+  for (const joint of system.joints) {
+    const { uri, start, end } = joint.statement;
+    const words = `${uri} ${start} ${end}`;
+    const same = byWords.get(words);
+    if (same) same.push(joint);
+    else byWords.set(words, [joint]);
+  }
+  return new Set([...byWords.values()].filter((joints) => joints.length > 1).flat());
 }
 
-/** The word to underline for a joint of this part: where it is said, or the part's name where a mirror or stock says it. */
-export function placeOf(joint: Joint, part: Part): Origin {
-  const isHere = joint.statement.uri === part.origin.uri && holds(part.origin, joint.statement);
-  return joint.kind === 'screwed' || isHere ? joint.origin : part.nameOrigin;
-}
-
-/** The same for a fact of the part. */
+/** The words to underline for a fact of the part: the fact, or the part's name where stock or a mirrored part says it. */
 export function placeOfFact(origin: Origin | undefined, part: Part): Origin {
   return origin !== undefined && origin.uri === part.origin.uri && holds(part.origin, origin)
     ? origin
     : part.nameOrigin;
 }
-
-const sameStretch = (a: Origin, b: Origin): boolean => a.uri === b.uri && a.start === b.start && a.end === b.end;
 
 const holds = (outer: Origin, inner: Origin): boolean => outer.start <= inner.start && inner.end <= outer.end;
