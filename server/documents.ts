@@ -1,6 +1,6 @@
 /** The life of documents: opened, typed into, closed unsaved, changed on disk; and which edits are taken together. */
 import type { URI } from 'langium';
-import { URI as Uri, UriUtils } from 'langium';
+import { delayNextTick, URI as Uri, UriUtils } from 'langium';
 import { DefaultDocumentUpdateHandler } from 'langium/lsp';
 import type { DidChangeWatchedFilesParams, FileSystemWatcher, TextDocumentChangeEvent } from 'vscode-languageserver';
 import { FileChangeType } from 'vscode-languageserver';
@@ -110,6 +110,7 @@ export function gatheringTime(characters: number): number {
   return characters <= smallText ? 0 : Math.min(40, Math.round(characters / 4000));
 }
 
+/** At the least until the keys that have arrived already are handed over, one in each turn of the event loop. */
 function pause(milliseconds: number): Promise<void> {
-  return milliseconds === 0 ? Promise.resolve() : new Promise((resolve) => setTimeout(resolve, milliseconds));
+  return milliseconds === 0 ? delayNextTick() : new Promise((resolve) => setTimeout(resolve, milliseconds));
 }
