@@ -61,12 +61,13 @@ export const deadEnd: Rule = {
   check: (context) => allParts(context.system).flatMap((part) => remarksOn(part, context)),
 };
 
-function remarksOn(part: Part, { reading, system }: RuleContext): readonly Remark[] {
+function remarksOn(part: Part, context: RuleContext): readonly Remark[] {
+  const { reading, system } = context;
   const open = part.ports.filter((port) => isOpen(port, part, system) && !isMisnamed(port, part, reading));
   // A part that nothing is joined to at all is not in the circuit: that is another question.
   if (open.length === 0 || !isInUse(part, system)) return [];
   return open.map((port) => ({
-    ...(isLine(part) ? lineRemark(part, port) : portRemark(part, port, system)),
+    ...(isLine(part) ? lineRemark(part, port) : portRemark(part, port, context)),
     origin: placeOf(port, part, system),
     subject: port.id,
   }));
@@ -85,8 +86,8 @@ function lineRemark(part: Part, port: Port): Pick<Remark, 'message'> {
   };
 }
 
-function portRemark(part: Part, port: Port, system: System): Pick<Remark, 'message' | 'mends'> {
-  const mend: Mend | undefined = plugMend(part, port, system);
+function portRemark(part: Part, port: Port, context: RuleContext): Pick<Remark, 'message' | 'mends'> {
+  const mend: Mend | undefined = plugMend(part, port, context);
   return {
     message: `${port.id} is open: nothing is joined to it and it is not plugged, so the fluid runs out there. Join a line to it, or plug it.`,
     mends: mend ? [mend] : [],

@@ -76,7 +76,7 @@ run one of line { from main.out }
   it('gives the plug a name that is still free', () => {
     const text = `${line}master main single { ports out, spare: M10x1 bubble }
 run one of line { from main.out }
-tee main-spare-plug { ports a, b, c: M10x1 bubble }
+to-remove tee main-spare-plug { ports a, b, c: M10x1 bubble }
 `;
     const [mend] = findingsOf('dead-end', text).find(({ subject }) => subject === 'main.spare')?.mends ?? [];
     expect(mend?.edits[0]?.text).toContain('plug main-spare-plug-2 {');

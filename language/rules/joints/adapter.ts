@@ -5,7 +5,8 @@ import type { Thread } from '../../standards/threads.ts';
 import type { Connection } from '../../system/connection.ts';
 import type { Joint } from '../../system/joint.ts';
 import type { Edit, Mend } from '../../system/problem.ts';
-import { outermost, type System } from '../../system/system.ts';
+import { outermost } from '../../system/system.ts';
+import type { RuleContext } from '../rule.ts';
 import { freeName } from './free-name.ts';
 import { type Meeting, type Side, sidesOf } from './meeting.ts';
 import { nutGender } from './misfit.ts';
@@ -21,7 +22,8 @@ interface Face {
  * Declares an adapter to be fitted and leads the end over it, leaving the circuit as found as it is. Undefined in a
  * state that is past changing, where the threads and seats are not known, or where the words are shared with another joint.
  */
-export function adapterMend(meeting: Meeting, system: System, shared: ReadonlySet<Joint>): Mend | undefined {
+export function adapterMend(meeting: Meeting, context: RuleContext, shared: ReadonlySet<Joint>): Mend | undefined {
+  const { reading, system } = context;
   const { joint } = meeting;
   if (meeting.kind === 'eye' || meeting.kind === 'unlike' || system.state !== 'planned') return undefined;
   const [end, port] = sidesOf(meeting);
@@ -31,7 +33,7 @@ export function adapterMend(meeting: Meeting, system: System, shared: ReadonlySe
   if (!isOwnStatement(joint, end.part, system) || shared.has(joint)) return undefined;
   const home = outermost(system, end.part);
   if (home.origin.uri !== system.uri) return undefined;
-  const name = freeName(`${port.port.id.replaceAll('.', '-')}-adapter`, system);
+  const name = freeName(`${port.port.id.replaceAll('.', '-')}-adapter`, reading);
   const declaration = [
     `to-fit adapter ${name} {`,
     `  port shank: ${faceText(shank)}`,

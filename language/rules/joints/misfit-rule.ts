@@ -3,9 +3,8 @@ import { flareWords } from '../../standards/flare-forms.ts';
 import type { ThreadFact } from '../../system/connection.ts';
 import type { Joint } from '../../system/joint.ts';
 import type { Mend, Related } from '../../system/problem.ts';
-import type { System } from '../../system/system.ts';
 import { oncePerPlace } from '../once-per-place.ts';
-import type { Remark, Rule } from '../rule.ts';
+import type { Remark, Rule, RuleContext } from '../rule.ts';
 import { adapterMend } from './adapter.ts';
 import { boresSentence, endMend, type FittingEnd, fittingEnd } from './fitting-end.ts';
 import { isLine, type Meeting, meetingsIn, type Side, sidesOf } from './meeting.ts';
@@ -20,25 +19,26 @@ export interface MisfitAbout extends Omit<Rule, 'check'> {
 export function misfitRule({ cause, ...about }: MisfitAbout): Rule {
   return {
     ...about,
-    check: ({ system }) => {
+    check: (context) => {
+      const { system } = context;
       const misfits = meetingsIn(system)
         .map(misfitOf)
         .filter((misfit) => misfit !== undefined)
         .filter((misfit) => misfit.fault.cause === cause);
       if (misfits.length === 0) return [];
       const shared = sharingStatement(system);
-      return oncePerPlace(misfits.map((misfit) => remarkOf(misfit, system, shared)));
+      return oncePerPlace(misfits.map((misfit) => remarkOf(misfit, context, shared)));
     },
   };
 }
 
-function remarkOf(misfit: Misfit, system: System, shared: ReadonlySet<Joint>): Remark {
+function remarkOf(misfit: Misfit, context: RuleContext, shared: ReadonlySet<Joint>): Remark {
   const { meeting, fault, besides } = misfit;
   const { joint } = meeting;
   const fitting = meeting.kind === 'tube' && fault.cause !== 'gender' ? fittingEnd(meeting) : undefined;
-  const adapter = adapterMend(meeting, system, shared);
+  const adapter = adapterMend(meeting, context, shared);
   const mends: (Mend | undefined)[] = [
-    meeting.kind === 'tube' && fitting ? endMend(meeting, fitting, system) : undefined,
+    meeting.kind === 'tube' && fitting ? endMend(meeting, fitting, context.system) : undefined,
     adapter,
   ];
   const also = besides.map((other) => ` Besides, ${other.besides}.`).join('');
