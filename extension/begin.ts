@@ -8,7 +8,7 @@ import { createStatus } from './status.ts';
 
 export async function begin(context: ExtensionContext, platform: Platform): Promise<void> {
   const log = window.createOutputChannel('Linewright', { log: true });
-  const server = createServer(platform, log);
+  const server = createServer({ platform, extensionUri: context.extensionUri, log });
   const previews = createPreviews({ extensionUri: context.extensionUri, server, log });
   context.subscriptions.push(
     log,

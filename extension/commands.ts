@@ -1,6 +1,7 @@
 /** Every command of the extension, one row each; the manifest names the same ones. */
 import { commands, type Disposable, l10n, Uri, ViewColumn, window, workspace } from 'vscode';
 import { isServed, languageId, servedSchemes } from './client/documents.ts';
+import { explainRule } from './client/rule-pages.ts';
 import type { Server } from './client/server.ts';
 import type { Previews } from './preview/previews.ts';
 
@@ -23,6 +24,7 @@ const table: Readonly<Record<string, Command>> = {
   'linewright.exportPng': (context, target) => withCircuit(context, target, (uri) => context.previews.save(uri, 'png')),
   'linewright.openExample': ({ extensionUri }) => openExample(extensionUri),
   'linewright.restartServer': ({ server }) => server.restart(),
+  'linewright.explainRule': ({ extensionUri }, code) => explainRule(extensionUri, code),
 };
 
 export function registerCommands(context: CommandContext): Disposable[] {

@@ -33,6 +33,8 @@ export interface InitializationOptions {
    * may be opened too and is let lie: it is neither indexed nor checked.
    */
   readonly servedSchemes: readonly string[];
+  /** The address of the folder that holds a page on each rule, `<code>.md`; without it findings lead to no page. */
+  readonly rulePages?: string;
 }
 
 /** Which of the two circuits in a file is meant. */

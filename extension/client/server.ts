@@ -1,10 +1,11 @@
 /** The life of the language server as the window sees it: start, stop, start anew, and what state it is in. */
-import { type Event, EventEmitter, type LogOutputChannel, workspace } from 'vscode';
+import { type Event, EventEmitter, type LogOutputChannel, type Uri, workspace } from 'vscode';
 import { type BaseLanguageClient, type Disposable, State } from 'vscode-languageclient';
 import type { InitializationOptions, PictureChangedParams, ServerNotifications } from '../../server/protocol.ts';
 import { documentSelector, filePattern, servedSchemes } from './documents.ts';
 import { answerFileRequests } from './file-requests.ts';
 import type { CreatedClient, Platform } from './platform.ts';
+import { leadingToCommand, rulePages } from './rule-pages.ts';
 
 export type ServerState =
   | { readonly kind: 'starting' }
@@ -24,7 +25,14 @@ export interface Server {
   readonly stop: () => Promise<void>;
 }
 
-export function createServer(platform: Platform, log: LogOutputChannel): Server {
+export interface ServerContext {
+  readonly platform: Platform;
+  readonly extensionUri: Uri;
+  readonly log: LogOutputChannel;
+}
+
+export function createServer(context: ServerContext): Server {
+  const { log } = context;
   const stateChanged = new EventEmitter<ServerState>();
   const pictureChanged = new EventEmitter<PictureChangedParams>();
   let state: ServerState = { kind: 'stopped' };
@@ -40,7 +48,7 @@ export function createServer(platform: Platform, log: LogOutputChannel): Server 
     if (running !== undefined) return;
     enter({ kind: 'starting' });
     try {
-      running = await startClient(platform, log, { enter, pictureChanged });
+      running = await startClient(context, { enter, pictureChanged });
       enter({ kind: 'running' });
     } catch (error) {
       const message = error instanceof Error ? error.message : String(error);
@@ -80,8 +88,10 @@ interface Reports {
   readonly pictureChanged: EventEmitter<PictureChangedParams>;
 }
 
-async function startClient(platform: Platform, log: LogOutputChannel, reports: Reports): Promise<Running> {
-  const initializationOptions: InitializationOptions = { ownSchemes: platform.ownSchemes, servedSchemes };
+async function startClient({ platform, extensionUri, log }: ServerContext, reports: Reports): Promise<Running> {
+  const pages = rulePages(extensionUri);
+  const { ownSchemes } = platform;
+  const initializationOptions: InitializationOptions = { ownSchemes, servedSchemes, rulePages: pages.toString() };
   const watcher = workspace.createFileSystemWatcher(filePattern);
   const created = await platform.createClient('linewright', 'Linewright', {
     documentSelector,
@@ -90,6 +100,7 @@ async function startClient(platform: Platform, log: LogOutputChannel, reports: R
     synchronize: { fileEvents: watcher },
     // What a file says is shown as text: it can neither run a command nor bring its own markup.
     markdown: { isTrusted: false, supportHtml: false },
+    middleware: { handleDiagnostics: (uri, diagnostics, next) => next(uri, diagnostics.map(leadingToCommand)) },
   });
   const { client } = created;
   const changed: keyof ServerNotifications = 'linewright/pictureChanged';

@@ -31,7 +31,7 @@ export function windowOf({ lsp }: LangiumSharedServices): Window {
     pageOf: (code) => {
       const pages = option('rulePages');
       const isAddress = typeof pages === 'string' && /^(file|https|vscode-[\w-]+):/.test(pages);
-      return isAddress && ruleOf(code) !== undefined ? `${pages}#${code}` : undefined;
+      return isAddress && ruleOf(code) !== undefined ? `${pages}/${code}.md` : undefined;
     },
     versionedEdits: () => kept.params?.capabilities.workspace?.workspaceEdit?.documentChanges === true,
     serves: (scheme) => {
