@@ -28,21 +28,7 @@ const step = '  ';
 /** A line that begins with one of these goes on with the statement of the line before. */
 const goesOn: ReadonlySet<string> = new Set(['into', 'because', 'as']);
 /** A line behind one of these goes on with its statement. */
-const wantsMore: ReadonlySet<string> = new Set([
-  ',',
-  ':',
-  '.',
-  '±',
-  '+/-',
-  '..',
-  'use',
-  'screw',
-  'into',
-  'because',
-  'as',
-  'on',
-  'of',
-]);
+const wantsMore: ReadonlySet<string> = new Set([',', ':', '.', '±', '+/-', '..']);
 const comments: ReadonlySet<string> = new Set(['ML_COMMENT', 'SL_COMMENT']);
 
 /** The space that belongs there, and the state behind it. */

@@ -14,12 +14,20 @@ import {
   circuitSharedModule,
   LinewrightGeneratedModule,
   LinewrightGeneratedSharedModule,
+  Renaming,
 } from '../../language/index.ts';
 import { DocumentLife } from '../documents.ts';
 import { CircuitCodeActions } from './code-actions.ts';
+import { CircuitCompletion } from './completion.ts';
+import { CircuitLinks } from './document-links.ts';
+import { CircuitFormatter } from './formatting.ts';
+import { CircuitHover } from './hover.ts';
 import { CircuitLanguageServer } from './language-server.ts';
 import { OpenFolders } from './open-folders.ts';
+import { CircuitRename } from './rename.ts';
+import { CircuitSemanticTokens } from './semantic-tokens.ts';
 import { followSettings, type Settings } from './settings.ts';
+import { CircuitOutline, CircuitSymbolKinds } from './symbols.ts';
 import { CircuitValidator } from './validator.ts';
 import { type Window, windowOf } from './window.ts';
 
@@ -45,6 +53,7 @@ export interface ServerContext extends DefaultSharedCoreModuleContext {
 const serverSharedModule = {
   lsp: {
     LanguageServer: (services: ServerSharedServices) => new CircuitLanguageServer(services),
+    NodeKindProvider: () => new CircuitSymbolKinds(),
     DocumentUpdateHandler: (services: ServerSharedServices) => new DocumentLife(services),
   },
   workspace: {
@@ -64,6 +73,14 @@ function serverModule(shared: ServerSharedServices) {
     },
     lsp: {
       CodeActionProvider: () => new CircuitCodeActions(shared),
+      CompletionProvider: (services: LangiumServices) => new CircuitCompletion(services, shared),
+      DocumentLinkProvider: () => new CircuitLinks(shared),
+      DocumentSymbolProvider: () => new CircuitOutline(),
+      Formatter: (services: LangiumServices) => new CircuitFormatter(() => services.parser.Lexer),
+      HoverProvider: () => new CircuitHover(shared),
+      RenameProvider: (services: LangiumServices) =>
+        new CircuitRename(new Renaming(services, () => shared.workspace.UsedFiles), shared),
+      SemanticTokenProvider: () => new CircuitSemanticTokens(),
     },
   } satisfies Module<LangiumServices, PartialLangiumServices>;
 }

@@ -23,7 +23,8 @@ export function meetingsIn(system: System): readonly Meeting[] {
   return system.joints.map((joint) => meetingAt(joint, system)).filter((meeting) => meeting !== undefined);
 }
 
-function meetingAt(joint: Joint, system: System): Meeting | undefined {
+/** What meets at a joint, also at one that is only thought of; undefined where a port is not in the system. */
+export function meetingAt(joint: Joint, system: System): Meeting | undefined {
   const first = sideAt(joint.a, system);
   const second = sideAt(joint.b, system);
   if (first === undefined || second === undefined) return undefined;
