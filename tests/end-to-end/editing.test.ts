@@ -1,13 +1,13 @@
-/** A person opens a circuit, reads what is wrong and what it comes to, and edits with the schematic beside the text. */
+/** A person edits a circuit with the schematic beside the text. */
 import { readFileSync } from 'node:fs';
 import path from 'node:path';
-import { afterAll, afterEach, beforeAll, describe, expect, inject, test } from 'vitest';
-import { smallCar, withWrongNut } from './support/circuits.ts';
+import { afterAll, afterEach, beforeAll, expect, inject, test } from 'vitest';
+import { smallCar } from './support/circuits.ts';
 import { type Session, startSession } from './support/session.ts';
 
 let session: Session;
 beforeAll(async () => {
-  session = await startSession({ files: { 'car.circuit': smallCar, 'wrong-nut.circuit': withWrongNut } });
+  session = await startSession({ files: { 'car.circuit': smallCar } });
 });
 afterAll(() => session.stop());
 afterEach(async ({ task }) => {
@@ -16,136 +16,106 @@ afterEach(async ({ task }) => {
 
 const lineOf = (text: string) => smallCar.split('\n').findIndex((line) => line.includes(text)) + 1;
 
-test('findings are in the Problems view and underlined in the text', async () => {
-  const { window } = session;
-  await window.openFile('wrong-nut.circuit');
-  await window.goTo(lineOf('run main-to-front-tee'));
-  await window.page.locator('.squiggly-error, .squiggly-warning').first().waitFor();
-  await window.page.keyboard.press('Control+Shift+M');
-  const problems = window.problems();
-  await problems.first().waitFor();
-  const text = (await problems.allTextContents()).join('\n');
-  expect(text).toContain('wrong-nut.circuit');
-  expect(text).toContain('main-to-front-tee');
-  await window.page.screenshot({ path: path.join(inject('pictures'), 'problems.png') });
-  await window.page.keyboard.press('Control+J');
+const part = (id: string) => session.window.preview().locator(`#stage [data-id="${id}"][tabindex]`);
+
+test('it opens and all parts are drawn', async () => {
+  await session.window.openFile('car.circuit');
+  await session.window.command('Linewright: Show Schematic to the Side');
+  await part('front-tee').waitFor();
+  for (const id of ['main', 'front-tee', 'rear-tee', 'front-left', 'front-right', 'rear-left', 'rear-right']) {
+    expect(await part(id).count(), id).toBe(1);
+  }
+  expect(await session.window.page.locator('.tab.active', { hasText: 'Schematic: car.circuit' }).count()).toBe(1);
+  await session.window.page.screenshot({ path: path.join(inject('pictures'), 'preview.png') });
 });
 
-test('hovering over a run shows its figures', async () => {
+test('the picture follows what is typed', async () => {
   const { window } = session;
-  await window.openFile('car.circuit');
-  await window.goTo(lineOf('run main-to-front-tee'), 8);
-  await window.command('Show or Focus Hover');
-  const hover = window.page.locator('.monaco-hover:visible');
-  await hover.waitFor();
-  await expect.poll(() => hover.textContent()).toMatch(/cut length/i);
-  expect(await hover.textContent()).toMatch(/\d+(\.\d+)?\s*(mm|m|in)\b/);
-  await window.page.screenshot({ path: path.join(inject('pictures'), 'hover.png') });
+  await window.focusEditor('car.circuit');
+  await window.goTo(lineOf('// ---- Rear ----'), 1);
+  await window.page.keyboard.type('plug spare-plug on body { port thread: 3/8-24 male inverted-flare }\n');
+  await part('spare-plug').waitFor();
+  await window.command('File: Revert File');
+  await part('spare-plug').waitFor({ state: 'detached' });
+});
+
+test('a click on a part lands on its line', async () => {
+  const { window } = session;
+  await part('rear-tee').click({ force: true });
+  await expect.poll(() => window.cursorLine()).toBe(lineOf('tee rear-tee on'));
+  expect(await part('rear-tee').getAttribute('class')).toContain('lw-selected');
+});
+
+test('the part at the cursor is marked, and the cursor stays where it is', async () => {
+  const { window } = session;
+  await window.focusEditor('car.circuit');
+  await window.goTo(lineOf('drum-brake rear-left on'), 3);
+  await window.page.keyboard.press('ArrowRight');
+  await expect.poll(() => part('rear-left').getAttribute('class')).toContain('lw-selected');
+  expect(await window.cursorLine()).toBe(lineOf('drum-brake rear-left on'));
+});
+
+test('broken text keeps the last good picture and says so; mended text clears it', async () => {
+  const { window } = session;
+  await window.focusEditor('car.circuit');
+  const line = lineOf('  ratio 5');
+  await window.goTo(line, 1);
+  await window.page.keyboard.type('}} "');
+  const notice = window.preview().locator('#notice');
+  await notice.waitFor();
+  expect(await notice.textContent()).toContain('from before the error on line');
+  expect(await part('front-tee').count()).toBe(1);
+  await window.page.screenshot({ path: path.join(inject('pictures'), 'broken.png') });
+  await window.goTo(1);
+  await notice.getByRole('button').click();
+  await expect.poll(() => window.cursorLine()).toBe(line);
+  await window.command('File: Revert File');
+  await notice.waitFor({ state: 'hidden' });
+});
+
+test('by keyboard: Tab to a part, Enter to its line, Escape to the text', async () => {
+  const { window } = session;
+  await window.preview().locator('#canvas').focus();
+  await window.page.keyboard.press('Tab');
+  const id = await window.preview().locator(':focus').getAttribute('data-id');
+  expect(id).toBeTruthy();
+  await part('front-tee').focus();
+  await window.page.keyboard.press('Enter');
+  await expect.poll(() => window.cursorLine()).toBe(lineOf('tee front-tee on'));
+  await window.preview().locator('#canvas').focus();
   await window.page.keyboard.press('Escape');
+  await expect.poll(() => window.page.locator('.monaco-editor.focused').count()).toBe(1);
 });
 
-describe('with the schematic beside the text', () => {
-  const part = (id: string) => session.window.preview().locator(`#stage [data-id="${id}"][tabindex]`);
+test('the picture is saved as SVG and as PNG where the reader says', async () => {
+  const { window, folder } = session;
+  for (const format of ['svg', 'png'] as const) {
+    await window
+      .preview()
+      .getByRole('button', { name: `Save as ${format.toUpperCase()}` })
+      .click();
+    const target = path.join(folder, `saved.${format}`);
+    await window.answerSaveDialog(target);
+    await expect.poll(() => sizeOf(target)).toBeGreaterThan(1000);
+  }
+  const svg = readFileSync(path.join(folder, 'saved.svg'), 'utf8');
+  expect(svg).toMatch(/^<svg [^>]*xmlns=/);
+  expect(svg).toContain('front-tee');
+  expect(svg).toContain('<style>');
+  expect(readFileSync(path.join(folder, 'saved.png')).subarray(1, 4).toString()).toBe('PNG');
+});
 
-  test('it opens and all parts are drawn', async () => {
-    await session.window.openFile('car.circuit');
-    await session.window.command('Linewright: Show Schematic to the Side');
-    await part('front-tee').waitFor();
-    for (const id of ['main', 'front-tee', 'rear-tee', 'front-left', 'front-right', 'rear-left', 'rear-right']) {
-      expect(await part(id).count(), id).toBe(1);
-    }
-    expect(await session.window.page.locator('.tab.active', { hasText: 'Schematic: car.circuit' }).count()).toBe(1);
-    await session.window.page.screenshot({ path: path.join(inject('pictures'), 'preview.png') });
-  });
+test('after a reload of the window the same picture is there again', async () => {
+  const { window } = session;
+  await window.preview().getByRole('button', { name: 'Parts and lines' }).click();
+  await window.preview().locator('#list').waitFor();
+  await window.reload();
+  await part('front-tee').waitFor();
+  await window.preview().locator('#list').waitFor();
+});
 
-  test('the picture follows what is typed', async () => {
-    const { window } = session;
-    await window.focusEditor('car.circuit');
-    await window.goTo(lineOf('// ---- Rear ----'), 1);
-    await window.page.keyboard.type('plug spare-plug on body { port thread: 3/8-24 male inverted-flare }\n');
-    await part('spare-plug').waitFor();
-    await window.command('File: Revert File');
-    await part('spare-plug').waitFor({ state: 'detached' });
-  });
-
-  test('a click on a part lands on its line', async () => {
-    const { window } = session;
-    await part('rear-tee').click({ force: true });
-    await expect.poll(() => window.cursorLine()).toBe(lineOf('tee rear-tee on'));
-    expect(await part('rear-tee').getAttribute('class')).toContain('lw-selected');
-  });
-
-  test('the part at the cursor is marked, and the cursor stays where it is', async () => {
-    const { window } = session;
-    await window.focusEditor('car.circuit');
-    await window.goTo(lineOf('drum-brake rear-left on'), 3);
-    await window.page.keyboard.press('ArrowRight');
-    await expect.poll(() => part('rear-left').getAttribute('class')).toContain('lw-selected');
-    expect(await window.cursorLine()).toBe(lineOf('drum-brake rear-left on'));
-  });
-
-  test('broken text keeps the last good picture and says so; mended text clears it', async () => {
-    const { window } = session;
-    await window.focusEditor('car.circuit');
-    const line = lineOf('  ratio 5');
-    await window.goTo(line, 1);
-    await window.page.keyboard.type('}} "');
-    const notice = window.preview().locator('#notice');
-    await notice.waitFor();
-    expect(await notice.textContent()).toContain('from before the error on line');
-    expect(await part('front-tee').count()).toBe(1);
-    await window.page.screenshot({ path: path.join(inject('pictures'), 'broken.png') });
-    await window.goTo(1);
-    await notice.getByRole('button').click();
-    await expect.poll(() => window.cursorLine()).toBe(line);
-    await window.command('File: Revert File');
-    await notice.waitFor({ state: 'hidden' });
-  });
-
-  test('by keyboard: Tab to a part, Enter to its line, Escape to the text', async () => {
-    const { window } = session;
-    await window.preview().locator('#canvas').focus();
-    await window.page.keyboard.press('Tab');
-    const id = await window.preview().locator(':focus').getAttribute('data-id');
-    expect(id).toBeTruthy();
-    await part('front-tee').focus();
-    await window.page.keyboard.press('Enter');
-    await expect.poll(() => window.cursorLine()).toBe(lineOf('tee front-tee on'));
-    await window.preview().locator('#canvas').focus();
-    await window.page.keyboard.press('Escape');
-    await expect.poll(() => window.page.locator('.monaco-editor.focused').count()).toBe(1);
-  });
-
-  test('the picture is saved as SVG and as PNG where the reader says', async () => {
-    const { window, folder } = session;
-    for (const format of ['svg', 'png'] as const) {
-      await window
-        .preview()
-        .getByRole('button', { name: `Save as ${format.toUpperCase()}` })
-        .click();
-      const target = path.join(folder, `saved.${format}`);
-      await window.answerSaveDialog(target);
-      await expect.poll(() => sizeOf(target)).toBeGreaterThan(1000);
-    }
-    const svg = readFileSync(path.join(folder, 'saved.svg'), 'utf8');
-    expect(svg).toMatch(/^<svg [^>]*xmlns=/);
-    expect(svg).toContain('front-tee');
-    expect(svg).toContain('<style>');
-    expect(readFileSync(path.join(folder, 'saved.png')).subarray(1, 4).toString()).toBe('PNG');
-  });
-
-  test('after a reload of the window the same picture is there again', async () => {
-    const { window } = session;
-    await window.preview().getByRole('button', { name: 'Parts and lines' }).click();
-    await window.preview().locator('#list').waitFor();
-    await window.reload();
-    await part('front-tee').waitFor();
-    await window.preview().locator('#list').waitFor();
-  });
-
-  test('nothing outside the machine was asked for', async () => {
-    expect(await session.window.outsideRequests()).toEqual([]);
-  });
+test('nothing outside the machine was asked for', async () => {
+  expect(await session.window.outsideRequests()).toEqual([]);
 });
 
 function sizeOf(file: string): number {

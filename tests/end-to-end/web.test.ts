@@ -4,8 +4,11 @@ import { expect, inject, test } from 'vitest';
 import { splitInTwo } from './support/circuits.ts';
 import { withWindow } from './support/session.ts';
 
+const files = splitInTwo();
+const carLines = (files['car.circuit'] ?? '').split('\n');
+
 test('findings, hover and schematic without a process anywhere', async () => {
-  await withWindow({ host: 'web', files: splitInTwo() }, async ({ window }) => {
+  await withWindow({ host: 'web', files }, async ({ window }) => {
     const { page } = window;
     await window.openFile('car.circuit');
     await window.command('Linewright: Show Schematic to the Side');
@@ -14,6 +17,13 @@ test('findings, hover and schematic without a process anywhere', async () => {
 
     // The stock is in the other file: the picture has the tube's size from there.
     await expect.poll(() => part('main-to-front-tee').textContent()).toContain('3/16 in');
+
+    await window.focusEditor('car.circuit');
+    await window.goTo(carLines.findIndex((line) => line.startsWith('run main-to-front-tee')) + 1, 8);
+    await window.command('Show or Focus Hover');
+    const hover = page.locator('.monaco-hover:visible');
+    await expect.poll(async () => (await hover.allTextContents()).join(), { timeout: 15_000 }).toMatch(/cut length/i);
+    await page.keyboard.press('Escape');
 
     await window.focusEditor('car.circuit');
     await window.goTo(1);

@@ -21,6 +21,8 @@ export interface EditorWindow {
   /** Addresses outside the machine that something asked for so far; must be none. */
   readonly outsideRequests: () => Promise<readonly string[]>;
   readonly openFile: (name: string) => Promise<void>;
+  /** Opens a file anywhere below the folder by the end of its path. */
+  readonly quickOpen: (end: string) => Promise<void>;
   /** Runs a command by its title, as shown in the command palette. */
   readonly command: (title: string) => Promise<void>;
   readonly goTo: (line: number, column?: number) => Promise<void>;
@@ -102,6 +104,16 @@ function actions(page: Page) {
     openFile: async (name: string) => {
       const row = page.locator(`.explorer-viewlet .monaco-list-row[aria-label^="${name}"]`);
       await row.dblclick();
+      await page.locator(`.tab[data-resource-name="${name}"].active`).waitFor();
+      await page.locator('.monaco-editor.focused').first().waitFor();
+    },
+    quickOpen: async (end: string) => {
+      const name = end.slice(end.lastIndexOf('/') + 1);
+      await page.keyboard.press('Control+P');
+      await palette.waitFor();
+      await palette.fill(end);
+      await page.locator('.quick-input-list .monaco-list-row').filter({ hasText: name }).first().waitFor();
+      await page.keyboard.press('Enter');
       await page.locator(`.tab[data-resource-name="${name}"].active`).waitFor();
       await page.locator('.monaco-editor.focused').first().waitFor();
     },
