@@ -9,6 +9,7 @@ import { noBleeder } from './no-bleeder.ts';
 import { rigidOverSprung } from './rigid-over-sprung.ts';
 import { ring } from './ring.ts';
 import type { Rule } from './rule.ts';
+import { shortStraight } from './short-straight.ts';
 import { singlePointOfFailure } from './single-point-of-failure.ts';
 import { twoChambers } from './two-chambers.ts';
 import { unfedWheel } from './unfed-wheel.ts';
@@ -30,6 +31,7 @@ export const circuitRules: readonly Rule[] = [
   hoseTooShort,
   bendTight,
   unworkableRoute,
+  shortStraight,
   lengthDisagrees,
   clipsApart,
   magnitude,
