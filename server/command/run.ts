@@ -6,12 +6,13 @@ import { demo } from './demo.ts';
 import { draw } from './draw.ts';
 import { figures } from './figures.ts';
 import { plain } from './plain.ts';
+import { sheet } from './sheet.ts';
 import { aligned } from './table.ts';
 import type { ExitCode, Terminal } from './terminal.ts';
 import type { Verb } from './verb.ts';
 import { caution } from './words.ts';
 
-export const verbs: readonly Verb[] = [check, figures, draw, demo];
+export const verbs: readonly Verb[] = [check, figures, draw, sheet, demo];
 
 /** Does what the words behind `linewright` ask for. Never rejects. */
 export async function run(args: readonly string[], terminal: Terminal): Promise<ExitCode> {
