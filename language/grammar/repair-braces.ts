@@ -192,7 +192,7 @@ export function bracesOf(tokens: readonly Token[], { types, vocabulary }: Repair
 
   function lacksBlock(first: Token, token: Token): boolean {
     if (!withBlock.has(first.image) && !kinds.has(first.image)) return false;
-    if (kinds.has(token.image)) return false;
+    if (opensDeclaration(token, kinds)) return false;
     return members.has(token.image) || needs.has(token.image) || token.tokenType.name === 'DATE';
   }
 
