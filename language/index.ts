@@ -26,6 +26,7 @@ export {
   type Services,
 } from './services.ts';
 export * from './sheets/index.ts';
+export * from './single-file.ts';
 export type { Source } from './standards/source.ts';
 export { findKind, type KindRow, kindRow, kindRows, type PartKind } from './system/kinds/index.ts';
 export * from './system/origin.ts';
@@ -34,6 +35,5 @@ export * from './system/presence.ts';
 export * from './system/problem.ts';
 export type { UseFailure } from './system/read/uses.ts';
 export * from './system/system.ts';
-export * from './workspace/single-file.ts';
 export * from './workspace/text-limits.ts';
 export { type TextProblem, textProblems } from './workspace/text-problems.ts';

@@ -28,13 +28,32 @@ const rooms: readonly { readonly room: string; readonly may: readonly string[]; 
   },
   {
     room: 'language/scoping',
-    may: ['language/grammar', 'language/system', 'language/workspace'],
+    may: ['language/quantity', 'language/grammar', 'language/system', 'language/workspace'],
     rule: 'scoping looks at the tree, not at what it comes to',
   },
   {
     room: 'language/workspace',
     may: ['language/grammar', 'language/system', 'language/figures', 'language/rules'],
     rule: 'the workspace keeps files and what they come to',
+  },
+  {
+    room: 'language/sheets',
+    may: ['language/quantity', 'language/standards', 'language/system', 'language/figures', 'language/rules'],
+    rule: 'sheets print the model, its figures and findings',
+  },
+  {
+    room: 'language/editing',
+    may: [
+      'language/quantity',
+      'language/standards',
+      'language/grammar',
+      'language/system',
+      'language/figures',
+      'language/rules',
+      'language/scoping',
+      'language/workspace',
+    ],
+    rule: 'what an editor shows at a place is put together from what is known of it',
   },
   {
     room: 'server',
@@ -80,6 +99,7 @@ describe('imports', () => {
       'language/grammar',
       'language/workspace',
       'language/services.ts',
+      'language/single-file.ts',
     ];
     const elsewhere = sources
       .filter(({ path }) => inRoom(path, 'language') && !allowed.some((room) => inRoom(path, room)))

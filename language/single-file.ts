@@ -1,13 +1,13 @@
 /** Reads one circuit file with the files it uses for a host that asks once: the command, a test. */
 import { URI } from 'langium';
-import type { File } from '../grammar/generated/ast.ts';
-import { createLinewrightServices, type Services } from '../services.ts';
-import { readFile } from '../system/read/read-file.ts';
-import type { UsedFile, UseFailure } from '../system/read/uses.ts';
-import type { FileReading } from '../system/system.ts';
-import { targetOf } from './boundaries.ts';
-import { whyUnreadable } from './text-limits.ts';
-import { type TextProblem, textProblems } from './text-problems.ts';
+import type { File } from './grammar/generated/ast.ts';
+import { createLinewrightServices, type Services } from './services.ts';
+import { readFile } from './system/read/read-file.ts';
+import type { UsedFile, UseFailure } from './system/read/uses.ts';
+import type { FileReading } from './system/system.ts';
+import { targetOf } from './workspace/boundaries.ts';
+import { whyUnreadable } from './workspace/text-limits.ts';
+import { type TextProblem, textProblems } from './workspace/text-problems.ts';
 
 export interface TextFile {
   readonly uri: string;
