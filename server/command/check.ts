@@ -42,7 +42,7 @@ it, or else from its own folder.
     if (given.positionals.length === 0) return misused('check', 'Name at least one circuit file.', terminal);
 
     const services = createLinewrightServices();
-    const opened = given.positionals.map((named) => openCircuit(named, terminal.folder, services));
+    const opened = given.positionals.map((named) => openCircuit(named, { folder: terminal.folder, services }));
     const circuits = opened.filter((file) => file.kind === 'circuit');
     const report: CheckReport = {
       state: state.value,

@@ -3,7 +3,6 @@ import { existsSync, realpathSync } from 'node:fs';
 import { dirname, extname, isAbsolute, join, relative, resolve, sep } from 'node:path';
 import { fileURLToPath, pathToFileURL } from 'node:url';
 import {
-  createLinewrightServices,
   type FileReading,
   type Origin,
   readSingleFile,
@@ -54,12 +53,17 @@ export interface Unusable {
   readonly reason: string;
 }
 
-/** Never throws. `folder` is where the command stands. */
-export function openCircuit(
-  named: string,
-  folder: string,
-  services: Services = createLinewrightServices(),
-): CircuitFile | Unusable {
+export interface Opening {
+  /** Where the command stands. */
+  readonly folder: string;
+  /** What other files may be used from; the usual is found from the file and the folder. */
+  readonly workspace?: string;
+  /** Shared between files, for they take a while to make. */
+  readonly services?: Services;
+}
+
+/** Never throws. */
+export function openCircuit(named: string, { folder, workspace, services }: Opening): CircuitFile | Unusable {
   const path = resolve(folder, named);
   const file = shown(path, folder);
   const source = readSourceText(path);
@@ -68,7 +72,11 @@ export function openCircuit(
     return { kind: 'unusable', file, reason: 'A circuit file has a name that ends in .circuit.' };
   }
   const uri = pathToFileURL(path).href;
-  const { reading, syntax, texts } = readSingleFile({ uri, text: source.text }, hostFor(path, folder), services);
+  const { reading, syntax, texts } = readSingleFile(
+    { uri, text: source.text },
+    hostFor(workspace ?? workspaceOf(path, folder)),
+    services,
+  );
   const uses = reading.uses.map((used) => shown(fileURLToPath(used), folder));
   return { kind: 'circuit', file, path, reading, syntax, uses, placeOf: placesIn(texts, folder) };
 }
@@ -85,8 +93,7 @@ export function workspaceOf(path: string, folder: string): string {
   return isInside(path, folder) ? folder : dirname(path);
 }
 
-function hostFor(path: string, folder: string): TextHost {
-  const workspace = workspaceOf(path, folder);
+function hostFor(workspace: string): TextHost {
   return {
     folders: [pathToFileURL(workspace).href],
     textOf: (uri, root) => {

@@ -31,7 +31,7 @@ the key figures of the plan, and writes both schematics.
     const given = readArguments(args, options);
     if (given.kind === 'wrong') return misused('demo', given.message, terminal);
     if (given.positionals.length > 0) return misused('demo', 'The demo takes no file.', terminal);
-    const circuit = openCircuit(join(terminal.home, example), terminal.folder);
+    const circuit = openCircuit(join(terminal.home, example), { folder: terminal.folder, workspace: terminal.home });
     if (circuit.kind === 'unusable') {
       terminal.complain(`${plain(circuit.file)}: ${circuit.reason}\n`);
       return 2;

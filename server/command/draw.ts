@@ -40,7 +40,7 @@ Ends with 0; with 1 if part of the text could not be read and only the rest was 
       return misused('draw', `The picture is SVG; give it a name that ends in .svg, not “${plain(out)}”.`, terminal);
     }
 
-    const circuit = openCircuit(named, terminal.folder);
+    const circuit = openCircuit(named, { folder: terminal.folder });
     if (circuit.kind === 'unusable') {
       terminal.complain(`${plain(circuit.file)}: ${circuit.reason}\n`);
       return 2;

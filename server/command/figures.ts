@@ -35,7 +35,7 @@ Ends with 0; with 1 if part of the text could not be read; with 2 if there was n
     const [named, ...more] = given.positionals;
     if (named === undefined || more.length > 0) return misused('figures', 'Name one circuit file.', terminal);
 
-    const circuit = openCircuit(named, terminal.folder);
+    const circuit = openCircuit(named, { folder: terminal.folder });
     if (circuit.kind === 'unusable') {
       terminal.complain(`${plain(circuit.file)}: ${circuit.reason}\n`);
       return 2;

@@ -70,7 +70,7 @@ Ends with 0; with 1 if part of the text could not be read and only the rest was 
     }
     if (named === undefined || more.length > 0) return misused('sheet', 'Name one circuit file.', terminal);
 
-    const circuit = openCircuit(named, terminal.folder);
+    const circuit = openCircuit(named, { folder: terminal.folder });
     if (circuit.kind === 'unusable') {
       terminal.complain(`${plain(circuit.file)}: ${circuit.reason}\n`);
       return 2;
