@@ -29,6 +29,16 @@ const isMarked = ({ text }: Example): boolean => /^\s*to-(fit|remove) /m.test(te
 
 const findingsOf = (example: Example, state: State) => judge(readExample(example), state).findings;
 
+/** One line each in the committed file; two of one name would hide one another. */
+function table<T>(
+  things: readonly T[],
+  line: (thing: T) => readonly [string, string],
+): Readonly<Record<string, string>> {
+  const lines = things.map(line);
+  expect(new Set(lines.map(([name]) => name)).size).toBe(lines.length);
+  return Object.fromEntries(lines);
+}
+
 describe('the findings that each lesson is about', () => {
   const lessons: readonly [string, State, readonly string[]][] = [
     ['orchard-van/orchard-van.circuit', 'found', ['warning single-point-of-failure on circuit']],
@@ -194,16 +204,21 @@ describe.each(examples.map((example) => [example.name, example] as const))('%s',
     const of = (state: State) => {
       const { findings, silenced } = judge(readExample(example), state);
       return {
-        findings: findings.map(({ severity, code, subject, message }) => ({ severity, code, subject, message })),
-        accepted: silenced.map(({ finding, accept }) => ({
-          code: finding.code,
-          subject: finding.subject,
-          accept: accept.reason,
-        })),
-        figures: figuresOf(systems[state]).all.map((figure) => `${figure.subject} ${figure.id}: ${sayFigure(figure)}`),
+        findings: table(findings, ({ severity, code, subject, message }) => [
+          `${severity} ${code} ${subject}`,
+          message,
+        ]),
+        accepted: table(silenced, ({ finding, accept }) => [`${finding.code} ${finding.subject}`, accept.reason]),
+        figures: table(figuresOf(systems[state]).all, (figure) => [
+          `${figure.subject} ${figure.id}`,
+          sayFigure(figure),
+        ]),
       };
     };
-    const asked = toMeasure.map(({ part, fact, assumed }) => `${part}: ${fact}${assumed ? ' (assumed)' : ''}`);
+    const asked = table(toMeasure, ({ part, fact, assumed }) => [
+      `${part}: ${fact}`,
+      assumed ? 'assumed' : 'not known',
+    ]);
     const text = `${JSON.stringify({ toMeasure: asked, found: of('found'), planned: of('planned') }, null, 2)}\n`;
     expectCommitted(join(import.meta.dirname, 'expected', `${example.folder}.json`), text);
   });
