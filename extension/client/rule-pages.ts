@@ -17,7 +17,10 @@ export function leadingToCommand(diagnostic: Diagnostic): Diagnostic {
 export async function explainRule(extensionUri: Uri, code: unknown): Promise<void> {
   if (typeof code !== 'string' || !/^[a-z]+(-[a-z]+)*$/.test(code)) return;
   const page = Uri.joinPath(rulePages(extensionUri), `${code}.md`);
-  const known = await commands.getCommands();
-  if (known.includes('markdown.showPreview')) await commands.executeCommand('markdown.showPreview', page);
-  else await window.showTextDocument(page);
+  try {
+    await commands.executeCommand('markdown.showPreview', page);
+  } catch {
+    // An editor without Markdown pages still shows text.
+    await window.showTextDocument(page);
+  }
 }

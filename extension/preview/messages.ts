@@ -50,6 +50,7 @@ export interface Words {
   readonly fit: string;
   readonly fullSize: string;
   readonly list: string;
+  readonly listTitle: string;
   readonly circuit: string;
   readonly planned: string;
   readonly found: string;

@@ -1,12 +1,13 @@
 /** Puts the page together and keeps its state: what is shown, selected and remembered. */
 import type { CircuitView } from '../../server/protocol.ts';
 import type { PagePicture, ToPage, Words } from '../preview/messages.ts';
-import { freshState, type PreviewState, readState } from '../preview/state.ts';
+import type { PreviewState } from '../preview/state.ts';
 import { elementOf } from './elements.ts';
 import { fill } from './fill.ts';
 import type { Host } from './host.ts';
 import { actOnKeys } from './keyboard.ts';
 import { createList } from './list.ts';
+import { createMemory } from './memory.ts';
 import { createNotice } from './notice.ts';
 import { rasterise } from './raster.ts';
 import { createStage } from './stage.ts';
@@ -20,38 +21,24 @@ export function createPage(host: Host): (message: ToPage) => void {
   const canvas = elementOf('canvas', HTMLElement);
   const svg = elementOf('stage', SVGSVGElement);
   let words: Words | undefined;
-  let state: PreviewState | undefined = readState(host.stored());
   let picture: PagePicture | undefined;
 
-  const remember = (change: Partial<PreviewState>) => {
-    if (state === undefined) return;
-    state = { ...state, ...change };
-    host.store(state);
-  };
-  const forget = (...names: readonly ('view' | 'selected' | 'placement')[]) => {
-    if (state === undefined) return;
-    const kept = { ...state };
-    for (const name of names) delete kept[name];
-    state = kept;
-    host.store(state);
-  };
-
-  const stage = createStage({ svg, onLook: (view) => (view === undefined ? forget('view') : remember({ view })) });
+  const memory = createMemory(host);
+  const stage = createStage({ svg, onLook: memory.keepView });
   const fit = () => {
     stage.look(undefined);
-    forget('view');
+    memory.keepView(undefined);
   };
   const open = (id: string) => {
     select(id);
     host.post({ type: 'open', id });
   };
   const select = (id: string | undefined) => {
-    if (id === undefined) forget('selected');
-    else remember({ selected: id });
+    memory.keepSelected(id);
     markSelected();
   };
   const markSelected = () => {
-    const selected = state?.selected;
+    const selected = memory.state()?.selected;
     for (const marked of svg.querySelectorAll('.lw-selected')) marked.classList.remove('lw-selected');
     if (selected !== undefined) stage.wholePart(selected)?.classList.add('lw-selected');
     list.select(selected);
@@ -61,10 +48,10 @@ export function createPage(host: Host): (message: ToPage) => void {
     const element = stage.wholePart(id);
     if (element !== undefined) stage.bringIntoSight(element);
   };
-  const setList = (list: PreviewState['list']) => {
-    remember({ list });
-    elementOf('list', HTMLElement).hidden = list === 'closed';
-    tools.setList(list);
+  const setList = (shown: PreviewState['list']) => {
+    memory.keepList(shown);
+    elementOf('list', HTMLElement).hidden = shown === 'closed';
+    tools.setList(shown);
   };
 
   const list = createList(elementOf('list-items', HTMLElement), { open, point });
@@ -83,7 +70,7 @@ export function createPage(host: Host): (message: ToPage) => void {
     fit,
     fullSize: stage.fullSize,
     circuit: (circuit: CircuitView) => host.post({ type: 'circuit', circuit }),
-    list: () => setList(state?.list === 'open' ? 'closed' : 'open'),
+    list: () => setList(memory.state()?.list === 'open' ? 'closed' : 'open'),
     saveSvg: () => host.post({ type: 'save', format: 'svg' }),
     savePng: () => host.post({ type: 'save', format: 'png' }),
   });
@@ -109,13 +96,10 @@ export function createPage(host: Host): (message: ToPage) => void {
 
   const start = (message: Extract<ToPage, { type: 'start' }>) => {
     words = message.words;
-    const same = state?.uri === message.uri;
-    state =
-      same && state !== undefined ? { ...state, circuit: message.circuit } : freshState(message.uri, message.circuit);
-    host.store(state);
+    const state = memory.begin(message.uri, message.circuit);
     tools.setWords(words);
     setList(state.list);
-    elementOf('list-title', HTMLElement).textContent = words.list;
+    elementOf('list-title', HTMLElement).textContent = words.listTitle;
     elementOf('keys', HTMLElement).textContent = words.keys;
     stage.look(state.view);
     if (picture?.uri !== message.uri) showNothing(words.waiting);
@@ -125,14 +109,14 @@ export function createPage(host: Host): (message: ToPage) => void {
     stage.clear();
     list.show([], words);
     canvas.setAttribute('aria-label', words?.canvas ?? '');
-    tools.setCircuits([], state?.circuit ?? 'planned');
+    tools.setCircuits([], memory.state()?.circuit ?? 'planned');
     notice.show({ text });
     document.body.dataset['picture'] = 'none';
   };
   const show = (next: PagePicture) => {
     if (!stage.show(next.svg)) return;
     picture = next;
-    remember({ circuit: next.circuit, placement: next.placement });
+    memory.keepPicture(next.circuit, next.placement);
     const shown = words?.[next.circuit] ?? '';
     canvas.setAttribute('aria-label', `${next.title}, ${shown}. ${next.description}`);
     list.show(next.parts, words);

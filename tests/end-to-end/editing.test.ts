@@ -107,7 +107,7 @@ test('the picture is saved as SVG and as PNG where the reader says', async () =>
 
 test('after a reload of the window the same picture is there again', async () => {
   const { window } = session;
-  await window.preview().getByRole('button', { name: 'Parts and lines' }).click();
+  await window.preview().getByRole('button', { name: 'List' }).click();
   await window.preview().locator('#list').waitFor();
   await window.reload();
   await part('front-tee').waitFor();

@@ -38,7 +38,7 @@ test('its findings are in the Problems view and underlined in the text', async (
 test('the code of a finding leads to the page on its rule', async () => {
   const { window } = session;
   await window.problems().locator('a', { hasText: 'thread-mismatch' }).first().click();
-  await window.page.locator('.tab.active', { hasText: 'thread-mismatch.md' }).waitFor();
+  await window.page.locator('.tab.active', { hasText: 'Preview thread-mismatch.md' }).waitFor();
   await window.page.screenshot({ path: picture('rule-page.png') });
   await window.command('View: Close Editor');
   await window.page.keyboard.press('Control+J');
@@ -73,6 +73,7 @@ test('its two circuits are drawn as planned and as found', async () => {
 
 test('the schematic follows the circuit that is being edited', async () => {
   const { window } = session;
+  await window.focusEditor('orchard-van.circuit');
   await window.quickOpen('hydraulic-clutch/clutch.circuit');
   await window.page.locator('.tab', { hasText: 'Schematic: clutch.circuit' }).waitFor();
   await part('main').waitFor({ state: 'detached' });
@@ -93,10 +94,10 @@ test('a schematic that was hidden comes back as it was', async () => {
 test('the language server can be started anew', async () => {
   const { window } = session;
   await window.command('Linewright: Restart Language Server');
-  await window.page.keyboard.press('Control+Shift+M');
-  await window.problems().filter({ hasText: 'thread-mismatch' }).first().waitFor();
+  await window.focusEditor('orchard-van.circuit');
   await window.quickOpen('hydraulic-clutch/clutch.circuit');
   await part('main').waitFor({ state: 'detached' });
+  await part('clutch-master').waitFor();
 });
 
 test('nothing outside the machine was asked for', async () => {

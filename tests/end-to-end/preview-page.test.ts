@@ -203,7 +203,7 @@ describe('keyboard', () => {
 
   test('the list says every part and line, leads to the text, and points into the picture', () =>
     withVan({}, async (page) => {
-      await page.page.getByRole('button', { name: 'Parts and lines' }).click();
+      await page.page.getByRole('button', { name: 'List' }).click();
       const items = page.page.locator('#list button');
       expect(await items.count()).toBe(van().nodes.length + van().lines.length);
       await page.page.locator('#list button[data-part="rear-tee"]').focus();
@@ -217,7 +217,7 @@ describe('memory', () => {
   test('view, list and selection are kept and found again', () =>
     withVan({}, async (page) => {
       await page.page.getByRole('button', { name: 'Zoom in' }).click();
-      await page.page.getByRole('button', { name: 'Parts and lines' }).click();
+      await page.page.getByRole('button', { name: 'List' }).click();
       await page.send({ type: 'highlight', id: 'rear-tee' });
       await page.page.locator('#stage .lw-selected').waitFor();
       const [kept, view] = [await page.kept(), await transformOf(page)];
@@ -283,7 +283,7 @@ describe('for every eye', () => {
 
   test.each(themeKinds)('%s: no barrier that axe finds, and a picture for people', (theme) =>
     withVan({ theme }, async (page) => {
-      await page.page.getByRole('button', { name: 'Parts and lines' }).click();
+      await page.page.getByRole('button', { name: 'List' }).click();
       await page.send({ type: 'highlight', id: 'front-tee' });
       await page.page.locator('#stage .lw-selected').waitFor();
       await page.page.screenshot({ path: `${inject('pictures')}/preview-${theme}.png` });

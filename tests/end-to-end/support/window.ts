@@ -123,6 +123,7 @@ function actions(page: Page) {
       await palette.fill(`:${line}:${column}`);
       await page.keyboard.press('Enter');
       await palette.waitFor({ state: 'hidden' });
+      await page.locator('.monaco-editor.focused').first().waitFor();
     },
     focusEditor: async (name: string) => {
       await page.locator(`.tab[data-resource-name="${name}"]`).first().click();
