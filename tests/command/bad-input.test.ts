@@ -101,7 +101,7 @@ describe('odd text', () => {
     for (const verb of ['check', 'figures']) {
       const { printed } = await command(verb, 'steering.circuit');
       expect(printed).toContain('a<1b>[31mred <202e>gnp.exe <script>alert(1)</script> 🚗');
-      expect(printed).not.toMatch(/[\p{Cc}--\n]|\u202e/v);
+      expect(printed.replaceAll('\n', '')).not.toMatch(/\p{Cc}|\u202e/u);
     }
   });
 

@@ -8,7 +8,7 @@ import { filesOf, root } from '../architecture/sources.ts';
 import { captured } from './captured.ts';
 import { garage, soundCircuit, wrongNut } from './garage.ts';
 
-const accepted = `${soundCircuit.replace('  to slave\n', '')}\naccept dead-end on slave 2026-03-05 because "the line comes later"\n`;
+const accepted = `${soundCircuit.replace('  to slave\n', '')}\naccept unused on slave 2026-03-05 because "the line comes later"\n`;
 const folder = garage({
   'sound.circuit': soundCircuit,
   'wrong-nut.circuit': wrongNut,
@@ -77,7 +77,7 @@ describe('JSON of check', () => {
   it('carries what the file accepts, and why', async () => {
     const { files } = await json('check', 'accepted.circuit');
     expect(files[0].accepted).toMatchObject([
-      { code: 'dead-end', reason: 'the line comes later', date: '2026-03-05', acceptedAt: { line: 30, column: 1 } },
+      { code: 'unused', reason: 'the line comes later', date: '2026-03-05', acceptedAt: { line: 30, column: 1 } },
     ]);
   });
 
