@@ -112,8 +112,8 @@ function actions(page: Page) {
       await page.keyboard.press('Control+P');
       await palette.waitFor();
       await palette.fill(end);
-      await page.locator('.quick-input-list .monaco-list-row').filter({ hasText: name }).first().waitFor();
-      await page.keyboard.press('Enter');
+      // The best match is on top, once the list is of what was typed.
+      await page.locator('.quick-input-list .monaco-list-row[data-index="0"]', { hasText: name }).click();
       await page.locator(`.tab[data-resource-name="${name}"].active`).waitFor();
       await page.locator('.monaco-editor.focused').first().waitFor();
     },
