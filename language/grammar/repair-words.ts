@@ -37,6 +37,11 @@ export function wordsOf(tokens: readonly Token[], { text, types, vocabulary }: R
       kept.push(retyped(token, types['UNIT']));
       continue;
     }
+    if (isPlain(token) && /^M\d+(\.\d+)?$/.test(token.image) && (before?.image === ':' || before?.image === 'nut')) {
+      // A metric size without its pitch: the reading of threads says what is missing.
+      kept.push(retyped(token, types['METRIC_THREAD']));
+      continue;
+    }
     const opensStatement = opensLine ? !goesOn.has(before?.image ?? '') : before?.image === '{';
     if (token.image === '.' && endsLine && isWord(before) && before.endLine === token.startLine) {
       fault(token, `Behind “${before.image}.” the name of a port or sub-part is expected.`);

@@ -35,11 +35,12 @@ export type LinewrightKeywordNames =
     | "?"
     | "BSF"
     | "BSP"
+    | "BSPP"
     | "BSPT"
-    | "BSW"
     | "G"
     | "NPT"
     | "NPTF"
+    | "R"
     | "UN"
     | "UNC"
     | "UNF"
@@ -960,10 +961,10 @@ export function isThread(item: unknown): item is Thread {
     return typeof item === 'string';
 }
 
-export type ThreadForm = 'BSF' | 'BSP' | 'BSPT' | 'BSW' | 'NPT' | 'NPTF' | 'UN' | 'UNC' | 'UNF' | 'UNS';
+export type ThreadForm = 'BSF' | 'BSP' | 'BSPP' | 'BSPT' | 'NPT' | 'NPTF' | 'UN' | 'UNC' | 'UNF' | 'UNS';
 
 export function isThreadForm(item: unknown): item is ThreadForm {
-    return item === 'UNF' || item === 'UNC' || item === 'UNS' || item === 'UN' || item === 'NPT' || item === 'NPTF' || item === 'BSP' || item === 'BSPT' || item === 'BSF' || item === 'BSW';
+    return item === 'UNF' || item === 'UNC' || item === 'UNS' || item === 'UN' || item === 'NPT' || item === 'NPTF' || item === 'BSP' || item === 'BSPP' || item === 'BSPT' || item === 'BSF';
 }
 
 export interface Tube extends langium.AstNode {

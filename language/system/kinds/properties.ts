@@ -157,6 +157,7 @@ export const mounting = word(
   'fixed to the upright with pistons on both sides, or sliding with pistons on one',
 );
 export const area = measure('area', 'area', 'area of the piston', '4 cm²');
+export const padArea = measure('area', 'area', 'area of one pad on the disc', '38 cm²');
 export const pitch = measure('star-pitch', 'length', 'advance of the adjuster for one notch', '0.05 mm');
 export const hole = measure('hole', 'length', 'least hole inside', '3 mm');
 export const pullRatio = measure('pull-ratio', 'number', 'force on the shoes over pull of the cable', '4');

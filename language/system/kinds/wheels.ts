@@ -104,7 +104,7 @@ export const wheels: readonly KindRow[] = [
     title: 'brake pads',
     about: 'The pads of a disc brake.',
     within: ['disc-brake'],
-    properties: [p.friction, p.thickness, p.leastThickness, p.area, p.partNumber],
+    properties: [p.friction, p.thickness, p.leastThickness, p.padArea, p.partNumber],
     ports: noPorts,
     fluid: 'none',
     symbol: 'none',

@@ -16,6 +16,11 @@ export function originOfProperty(node: AstNode, property: string, index?: number
   return found ? { uri: uriOf(node), start: found.offset, end: found.end } : originOf(node);
 }
 
+/** One property of the node as it was written, blanks between its words too; undefined where a broken tree cannot say. */
+export function textOfProperty(node: AstNode, property: string): string | undefined {
+  return GrammarUtils.findNodeForProperty(node.$cstNode, property)?.text;
+}
+
 function uriOf(node: AstNode): string {
   const root = AstUtils.findRootNode(node);
   return root.$document?.uri.toString() ?? '';

@@ -4,7 +4,7 @@ import { type SeatName, seatNames, seats } from '../../standards/seats.ts';
 import { readThread } from '../../standards/threads.ts';
 import type { Connection, ThreadFact, TubeEnd } from '../connection.ts';
 import type { Position } from '../route.ts';
-import { originOf, originOfProperty } from './origins.ts';
+import { originOf, originOfProperty, textOfProperty } from './origins.ts';
 import type { ReadingNotes } from './problem-list.ts';
 import { readPoint } from './read-route.ts';
 import { readValue, type ValueOwner } from './read-value.ts';
@@ -19,7 +19,7 @@ function threadFact(node: ast.Connection | ast.Nut, owner: ValueOwner, notes: Re
     return { kind: 'unknown' };
   }
   if (node.thread === undefined) return { kind: 'unstated' };
-  const { thread, problem } = readThread(node.thread);
+  const { thread, problem } = readThread(textOfProperty(node, 'thread') ?? node.thread);
   if (thread !== undefined) return { kind: 'known', thread };
   notes.problems.push({ code: 'bad-thread', message: problem, origin: originOfProperty(node, 'thread') });
   return { kind: 'unstated' };
