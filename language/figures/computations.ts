@@ -6,7 +6,10 @@ import type { CircuitComputation, PartComputation, SystemComputation } from './c
 import { cylinderArea, cylinderSecondArea, cylinderTotalArea } from './cylinder-area.ts';
 import { cylinderDisplacementPerMm } from './cylinder-displacement.ts';
 import { partVolumes } from './part-volumes.ts';
+import { runBurst, runBurstBarlow } from './run-burst.ts';
+import { runBurstFactor } from './run-burst-factor.ts';
 import { cutLength } from './run-cut-length.ts';
+import { runWorkingPressure } from './run-working-pressure.ts';
 import { actuatorArea, slaveArea } from './slave-area.ts';
 import { systemVolume } from './system-volume.ts';
 
@@ -14,6 +17,10 @@ import { systemVolume } from './system-volume.ts';
 export const partComputations: readonly PartComputation[] = [
   { kinds: ['run'], compute: (run, context) => context.centrelineLengthOf(run) },
   { kinds: ['run'], compute: cutLength },
+  { kinds: ['run'], compute: runBurst },
+  { kinds: ['run'], compute: runBurstBarlow },
+  { kinds: ['run'], compute: runWorkingPressure },
+  { kinds: ['run'], compute: runBurstFactor },
   { kinds: ['cylinder'], compute: cylinderArea },
   { kinds: ['cylinder'], compute: cylinderSecondArea },
   { kinds: ['cylinder'], compute: cylinderTotalArea },
