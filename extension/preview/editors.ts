@@ -1,6 +1,6 @@
 /** Shows a place of a circuit file in the editor that has the file already, or in a new one beside the preview. */
 import { Position, Range, TabInputText, Uri, ViewColumn, window, workspace } from 'vscode';
-import type { Location } from 'vscode-languageserver-types';
+import type { Location } from 'vscode-languageclient';
 
 export async function revealLocation({ uri, range }: Location): Promise<void> {
   const { start, end } = range;

@@ -1,6 +1,6 @@
 /** Asks the server for the pictures of one panel and tells the page what came of it. */
 import { type LogOutputChannel, l10n } from 'vscode';
-import type { Location } from 'vscode-languageserver-types';
+import type { Location } from 'vscode-languageclient';
 import type { CircuitView, PictureAnswer, PictureParams, Placement } from '../../server/protocol.ts';
 import { isOutOfDate, request } from '../client/requests.ts';
 import type { Server } from '../client/server.ts';

@@ -21,7 +21,7 @@ import { savePicture } from './save.ts';
 import { readState } from './state.ts';
 
 /** The manifest activates the extension by this very name. */
-export const viewType = 'linewright.preview';
+const viewType = 'linewright.preview';
 
 export interface PreviewContext {
   readonly extensionUri: Uri;
