@@ -1,5 +1,5 @@
 /** Rows of the kinds that join lines or end them: all ports share one volume of fluid. */
-import type { KindRow, PartKind, SymbolName } from './kind-row.ts';
+import type { KindRow, PartKind, PropertyRow, SymbolName } from './kind-row.ts';
 import * as p from './properties.ts';
 
 function junction(
@@ -9,13 +9,14 @@ function junction(
   least: number,
   most: number,
   symbol: SymbolName,
+  also: readonly PropertyRow[] = [],
 ): KindRow {
   return {
     keyword,
     title,
     about,
     within: ['file', 'drum-brake', 'disc-brake'],
-    properties: [p.height, p.volume, p.hole, p.rating, p.partNumber],
+    properties: [p.height, p.volume, p.hole, p.rating, ...also, p.partNumber],
     ports: { least, most },
     fluid: 'joined',
     symbol,
@@ -23,7 +24,7 @@ function junction(
 }
 
 export const junctions: readonly KindRow[] = [
-  junction('tee', 'a tee', 'Joins three lines.', 3, 3, 'junction'),
+  junction('tee', 'a tee', 'Joins three lines.', 3, 3, 'junction', [p.jointType]),
   junction('wye', 'a Y', 'Joins three lines, two of them side by side.', 3, 3, 'junction'),
   junction('cross', 'a cross', 'Joins four lines.', 4, 4, 'junction'),
   {
@@ -37,7 +38,7 @@ export const junctions: readonly KindRow[] = [
     ),
     fluid: 'joined',
   },
-  junction('union', 'a union', 'Joins two lines end to end.', 2, 2, 'union'),
+  junction('union', 'a union', 'Joins two lines end to end.', 2, 2, 'union', [p.jointType]),
   junction(
     'bulkhead',
     'a bulkhead union',
@@ -45,8 +46,9 @@ export const junctions: readonly KindRow[] = [
     2,
     2,
     'bulkhead',
+    [p.jointType],
   ),
-  junction('adapter', 'an adapter', 'Joins two ends with different threads or seats.', 2, 2, 'adapter'),
+  junction('adapter', 'an adapter', 'Joins two ends with different threads or seats.', 2, 2, 'adapter', [p.jointType]),
   junction(
     'banjo-bolt',
     'a banjo bolt',
@@ -54,6 +56,7 @@ export const junctions: readonly KindRow[] = [
     2,
     3,
     'banjo-bolt',
+    [p.washers],
   ),
   junction('plug', 'a plug', 'Closes a port that is not used.', 1, 1, 'plug'),
 ];

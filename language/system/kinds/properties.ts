@@ -33,16 +33,33 @@ export const freePlay = measure(
   '6 mm',
 );
 export const push = measure('push', 'force', 'push of the foot that figures are shown for', '300 N');
-export const returnForce = measure('return-force', 'force', 'pull of the return spring, at the pad', '20 N');
+export const returnForce = measure(
+  'return-force',
+  'force',
+  'force of the return spring: of a pedal at the pad, of a master at its piston',
+  '20 N',
+);
 export const efficiency = measure('efficiency', 'number', 'share of the push that arrives', '0.9');
 
 export const gain = measure('gain', 'number', 'output force over input force below the knee', '3.5');
 export const knee = measure('knee', 'pressure', 'line pressure at which the assistance is used up', '60 bar');
 export const vacuum = measure('vacuum', 'pressure', 'pressure below atmospheric that it works with', '0.67 bar');
+export const diaphragm = measure(
+  'diaphragm',
+  'length',
+  'working diameter of the diaphragm; of two in a row, of one that has the area of both',
+  '9 in',
+);
 export const boosterSite = word('site', ['pedal', 'line'], 'between pedal and master, or in the line');
 
 export const leverRatio = measure('lever-ratio', 'number', 'travel of the hand over travel of the cable', '7');
 export const handForce = measure('hand-force', 'force', 'pull of the hand', '300 N');
+export const axleRatio = measure(
+  'axle-ratio',
+  'number',
+  'turns of the shaft that a brake on the transmission holds, for one turn of the wheels',
+  '4.1',
+);
 export const parkingSite = word('site', ['wheels', 'transmission'], 'where it brakes');
 
 export const bore = measure('bore', 'length', 'diameter of the bore', '7/8 in');
@@ -124,11 +141,61 @@ export const shoeClearance = measure(
   'gap between lining and drum at rest, at the middle of the lining',
   '0.3 mm',
 );
+export const compliance = measure(
+  'compliance',
+  'volume-per-pressure',
+  'fluid that it takes for each unit of pressure, beyond what closes the gaps, because it gives way',
+  '0.015 cc/bar',
+);
 export const brakeFactor = measure(
   'brake-factor',
   'number',
   'friction force at the drum over force of one piston',
   '2.2',
+);
+export const pushOut = measure(
+  'push-out',
+  'pressure',
+  'pressure in the brake at which its linings begin to press, against return springs and seals',
+  '5 bar',
+);
+export const pivotRadius = measure(
+  'pivot-radius',
+  'length',
+  'distance from the middle of the drum to the pivot of a shoe',
+  '100 mm',
+);
+export const leverArm = measure(
+  'lever-arm',
+  'length',
+  'arm of the piston’s force about the pivot of its shoe',
+  '170 mm',
+);
+export const liningStart = measure(
+  'lining-start',
+  'angle',
+  'where the lining of a pivoted shoe begins, at the middle of the drum, counted from the pivot',
+  '20 deg',
+);
+export const liningEnd = measure('lining-end', 'angle', 'where it ends, counted the same way', '125 deg');
+export const liningArc = measure('lining-arc', 'angle', 'angle that the lining of a servo shoe covers', '110 deg');
+export const cylinderOffset = measure(
+  'cylinder-offset',
+  'length',
+  'height of the pistons’ axis above the middle of a servo drum brake',
+  '100 mm',
+);
+export const adjusterOffset = measure(
+  'adjuster-offset',
+  'length',
+  'depth of the adjuster below the middle of a servo drum brake',
+  '100 mm',
+);
+export const anchorOffset = measure(
+  'anchor-offset',
+  'length',
+  'height of the anchor above the middle of a servo drum brake',
+  '110 mm',
 );
 export const wheel = word(
   'wheel',
@@ -141,6 +208,18 @@ export const width = measure('width', 'length', 'width of the working surface', 
 export const thickness = measure('thickness', 'length', 'thickness', '5 mm');
 export const leastThickness = measure('least-thickness', 'length', 'thickness at which it is worn out', '1.5 mm');
 export const friction = measure('friction', 'number', 'coefficient of friction of the lining', '0.38');
+export const staticFriction = measure(
+  'static-friction',
+  'number',
+  'coefficient of friction of the lining at rest, for the parking brake',
+  '0.40',
+);
+export const innerDiameter = measure(
+  'inner-diameter',
+  'length',
+  'inner diameter of the band of the disc that the pads rub',
+  '150 mm',
+);
 export const effectiveRadius = measure('effective-radius', 'length', 'radius at which the pads’ force acts', '110 mm');
 export const ends = word('ends', ['single', 'double'], 'one piston or two opposed ones');
 export const expanders = word('expanders', ['yes', 'no'], 'cup expanders behind the cups');
@@ -160,6 +239,12 @@ export const area = measure('area', 'area', 'area of the piston', '4 cm²');
 export const padArea = measure('area', 'area', 'area of one pad on the disc', '38 cm²');
 export const pitch = measure('star-pitch', 'length', 'advance of the adjuster for one notch', '0.05 mm');
 export const hole = measure('hole', 'length', 'least hole inside', '3 mm');
+export const washers = measure('washers', 'number', 'washers at its eyes: one on each side of each eye', '2');
+export const jointType = word(
+  'joint-type',
+  ['flare', 'compression'],
+  'how it holds tube: by flares, or by rings squeezed onto plain tube',
+);
 export const pullRatio = measure('pull-ratio', 'number', 'force on the shoes over pull of the cable', '4');
 export const clearance = measure('clearance', 'length', 'travel of the piston before the pads touch', '0.15 mm');
 
