@@ -10,7 +10,8 @@ const root = path.resolve(import.meta.dirname, '../..');
 let files: readonly string[];
 beforeAll(async () => {
   files = await listFiles({ cwd: root, packageManager: PackageManager.None });
-});
+  // The packager looks at every file there is, the provisioned editor's too.
+}, 60_000);
 
 test('everything that runs is in it', () => {
   const running = [
