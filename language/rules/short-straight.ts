@@ -1,6 +1,6 @@
 /** short-straight: too little straight tube behind a flare, or between two bends, for tools to hold. */
 import { bendTable } from '../figures/bend-table.ts';
-import { lengthWriting } from '../figures/run-route.ts';
+import { developmentOf, lengthWriting } from '../figures/run-route.ts';
 import { type Estimate, estimateOf, type WrittenUnit, writeEstimate } from '../quantity/index.ts';
 import { commonPractice } from '../standards/source.ts';
 import { straightBehindFlare, straightBetweenBends } from '../standards/straight-needed.ts';
@@ -48,6 +48,7 @@ export const shortStraight: Rule = {
       text: bent('straight 20 mm ± 8 mm, bend 90 deg, straight 60 mm'),
     },
     { title: 'a straight that is not known', text: bent('straight ?, bend 90 deg, straight 60 mm') },
+    { title: 'a route that cannot be at all', text: bent('straight 0 mm, bend 90 deg, straight 200 mm') },
     { title: 'a short line without a bend', text: bent('straight 20 mm') },
     {
       title: 'a bend made in two goes in one plane',
@@ -62,6 +63,8 @@ export const shortStraight: Rule = {
 
 function remarksOn(run: Part): readonly Remark[] {
   const table = bendTable(run);
+  // What cannot be bent at all is said elsewhere.
+  if ((developmentOf(run)?.problems.length ?? 0) > 0) return [];
   // A coil may take the straight tube beside it, and the route does not say how much.
   if (table === undefined || table.bends.length === 0 || run.route?.steps.some(({ kind }) => kind === 'coil'))
     return [];

@@ -1,6 +1,5 @@
 /** A tube laid out straight, lengths to scale: where each bend begins and ends, and how it is called at the bench. */
-import { digits, element, words } from '../schematic/svg/markup.ts';
-import { textWidth } from '../schematic/text-width.ts';
+import { digits, element, roomFor, words } from './drawing-markup.ts';
 
 export interface DrawnBend {
   readonly number: number;
@@ -27,20 +26,20 @@ export interface DevelopedDrawing {
   readonly alternative: string;
 }
 
-const page = { width: 680, margin: 26, above: 2, rowHeight: 13, tube: 10, font: 11 } as const;
+const page = { width: 680, left: 26, right: 76, above: 2, rowHeight: 13, tube: 10, font: 11 } as const;
 
 /** Presentation attributes only, so that it shows under a strict content policy; one tone, that of the text around it. */
 export function developedDrawing(developed: Developed): DevelopedDrawing {
   const { length, bends } = developed;
-  const scale = (page.width - 2 * page.margin) / length;
-  const at = (along: number): number => page.margin + Math.min(length, Math.max(0, along)) * scale;
+  const scale = (page.width - page.left - page.right) / length;
+  const at = (along: number): number => page.left + Math.min(length, Math.max(0, along)) * scale;
   const names = rowsOf(
-    bends.map(({ number, angle, start, end }) => label(`${number}: ${angle}`, at((start + end) / 2))),
+    bends.map(({ number, angle, start, end }) => ({ text: `${number}: ${angle}`, x: at((start + end) / 2) })),
   );
-  const marks = rowsOf(bends.map(({ mark, start }) => label(mark, at(start))));
-  const top = page.above + names.count * page.rowHeight + 6;
+  const marks = rowsOf(bends.map(({ mark, start }) => ({ text: mark, x: at(start) })));
+  const top = page.above + names.count * page.rowHeight + 8;
   const bottom = top + page.tube;
-  const foot = bottom + 8 + marks.count * page.rowHeight + 6;
+  const foot = bottom + 10 + marks.count * page.rowHeight + 6;
   const height = foot + 17;
   const children = [
     element('rect', {
@@ -54,14 +53,8 @@ export function developedDrawing(developed: Developed): DevelopedDrawing {
       'stroke-width': 1.2,
     }),
     ...bends.map((bend) => zone(at(bend.start), at(bend.end), top)),
-    ...names.labels.map(({ text, x, row, centre }) => {
-      const y = top - 6 - row * page.rowHeight;
-      return `${leader(centre, top, y + 2)}${caption(text, x, y)}`;
-    }),
-    ...marks.labels.map(({ text, x, row, centre }) => {
-      const y = bottom + 8 + (row + 1) * page.rowHeight - 3;
-      return `${leader(centre, bottom, y - 11)}${caption(text, x, y)}`;
-    }),
+    ...names.labels.map((label) => flag(label, top, top - 8 - label.row * page.rowHeight)),
+    ...marks.labels.map((label) => flag(label, bottom, bottom + 16 + label.row * page.rowHeight)),
     flare(at(0), top, -1),
     flare(at(length), top, 1),
     endLetter('A', at(0) - 16, top),
@@ -94,40 +87,37 @@ function inWords({ name, lengthText, bends }: Developed): string {
 
 interface Label {
   readonly text: string;
-  readonly width: number;
-  readonly centre: number;
+  /** Where its leader stands; the text begins beside it. */
+  readonly x: number;
 }
 
 interface Placed extends Label {
-  readonly x: number;
+  /** 0 is nearest to the tube. */
   readonly row: number;
 }
 
-function label(text: string, centre: number): Label {
-  return { text, centre, width: textWidth(text, { size: page.font, weight: 'regular' }) };
-}
-
-/** Each label in the nearest row in which it touches none before it. */
+/**
+ * From the right to the left, each label beside its leader in the nearest row where it covers no leader of those to
+ * its right: these end in nearer rows, so that no leader runs through a text.
+ */
 function rowsOf(labels: readonly Label[]): { readonly labels: readonly Placed[]; readonly count: number } {
-  const ends: number[] = [];
-  const placed = [...labels]
-    .sort((a, b) => a.centre - b.centre)
-    .map((each): Placed => {
-      const half = each.width / 2;
-      const x = Math.min(page.width - 2 - half, Math.max(2 + half, each.centre));
-      const free = ends.findIndex((end) => x - half >= end + 6);
-      const row = free < 0 ? ends.length : free;
-      ends[row] = x + half;
-      return { ...each, x, row };
-    });
-  return { labels: placed, count: ends.length };
+  const placed: Placed[] = [];
+  for (const label of [...labels].sort((a, b) => b.x - a.x)) {
+    const reach = label.x + roomFor(label.text, page.font) + 8;
+    const covered = placed.filter(({ x }) => x <= reach).map(({ row }) => row);
+    placed.push({ ...label, row: covered.length > 0 ? Math.max(...covered) + 1 : 0 });
+  }
+  return { labels: placed, count: placed.reduce((most, { row }) => Math.max(most, row + 1), 0) };
 }
 
-const caption = (text: string, x: number, y: number): string =>
-  words('text', { class: 'measure', x, y, 'text-anchor': 'middle', fill: 'currentColor' }, text);
-
-const leader = (x: number, from: number, to: number): string =>
-  element('line', { class: 'leader', x1: x, y1: from, x2: x, y2: to, stroke: 'currentColor', 'stroke-width': 0.5 });
+function flag({ text, x }: Label, from: number, y: number): string {
+  const start = Math.min(x + 3, page.width - 2 - roomFor(text, page.font));
+  const end = y < from ? y - 8 : y;
+  return [
+    element('line', { class: 'leader', x1: x, y1: from, x2: x, y2: end, stroke: 'currentColor', 'stroke-width': 0.5 }),
+    words({ class: 'measure', x: start, y, fill: 'currentColor' }, text),
+  ].join('');
+}
 
 /** Where the tube is bent: hatched at 45°, each stroke cut off at the edges of the zone. */
 function zone(start: number, end: number, top: number): string {
@@ -157,7 +147,6 @@ function flare(x: number, top: number, way: 1 | -1): string {
 
 const endLetter = (letter: string, x: number, top: number): string =>
   words(
-    'text',
     { class: 'end', x, y: top + page.tube - 1, 'text-anchor': 'middle', 'font-weight': 'bold', fill: 'currentColor' },
     letter,
   );
@@ -170,6 +159,6 @@ function measure(from: number, to: number, y: number, text: string): string {
     line(from, y, to, y),
     line(from, y - 4, from, y + 4),
     line(to, y - 4, to, y + 4),
-    caption(text, (from + to) / 2, y + 13),
+    words({ class: 'measure', x: (from + to) / 2, y: y + 13, 'text-anchor': 'middle', fill: 'currentColor' }, text),
   ].join('');
 }

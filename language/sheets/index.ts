@@ -1,6 +1,8 @@
 /** What can be printed for the bench. */
 
 export { type LinesOptions, linesSheet, usualLines } from './lines.ts';
+export { type MeasureOptions, measureSheet } from './measure.ts';
+export { partsSheet } from './parts.ts';
 export type { Data, Sheet } from './sheet.ts';
 export { withUnread } from './unread.ts';
 export { type SheetFormat, sheetFormats, writeSheet } from './write/index.ts';

@@ -34,10 +34,9 @@ export function dataOfLines({ state, groups, kept, options }: LinesData): Data {
         lengthNotKnown: group.unmeasured.map(({ run }) => run.id),
       },
     })),
-    kept: kept.map(({ run, standing }) => ({
+    notToMake: kept.map(({ run, work }) => ({
       line: run.id,
-      standing: standing.kind,
-      done: standing.kind === 'done' ? standing.date : null,
+      done: work.kind === 'done' ? work.record.date : null,
     })),
   };
 }

@@ -8,7 +8,7 @@ import { type Gender, seats } from '../standards/seats.ts';
 import { type TubeMaterialName, tubeMaterials } from '../standards/tube-materials.ts';
 import type { Part, Port } from '../system/part.ts';
 import type { System } from '../system/system.ts';
-import { type Standing, standingOf } from './lines-standing.ts';
+import { type WorkAhead, workAhead } from '../system/work-ahead.ts';
 import { type Bench, benchOf, roundedUp } from './lines-writing.ts';
 
 export interface LineEnd {
@@ -45,7 +45,8 @@ export interface Cut {
 
 export interface Line {
   readonly run: Part;
-  readonly standing: Standing;
+  /** By its own marks and records. */
+  readonly work: WorkAhead;
   readonly bench: Bench;
   readonly ends: readonly [LineEnd, LineEnd];
   readonly tube: LineTube;
@@ -68,7 +69,7 @@ export function lineOf(run: Part, system: System, figures: Figures, findings: re
   return {
     run,
     bench,
-    standing: standingOf(run),
+    work: workAhead(run),
     ends: [endOf(run, 'from', system), endOf(run, 'to', system)],
     tube: tubeOf(run),
     centreline: centreline.estimate,
@@ -148,7 +149,18 @@ function sizeOf(stated: Parameters<typeof estimateOf<'length'>>[0]): Estimate<'l
   return estimate !== undefined && isKnown(estimate) && estimate.value > 0 ? estimate : undefined;
 }
 
-function isAbout({ subject, also, severity }: Finding, { id }: Part): boolean {
-  if (severity !== 'error' && severity !== 'warning') return false;
+/** What these say is about the circuit that a line is part of, whatever the line is like. */
+const ofCircuit: ReadonlySet<string> = new Set([
+  'two-chambers',
+  'ring',
+  'single-point-of-failure',
+  'unfed-wheel',
+  'no-bleeder',
+  'mixed-fluid',
+]);
+
+/** A finding on stock that is used often names every line that it speaks for. */
+function isAbout({ code, subject, also, severity }: Finding, { id }: Part): boolean {
+  if ((severity !== 'error' && severity !== 'warning') || ofCircuit.has(code)) return false;
   return [subject, ...(also ?? [])].some((path) => path === id || path.startsWith(`${id}.`));
 }

@@ -2,6 +2,7 @@
 import type { BendTable } from '../figures/bend-table.ts';
 import { type Estimate, estimateOf, isKnown, notKnown, writeStated } from '../quantity/index.ts';
 import { flareWords } from '../standards/flare-forms.ts';
+import type { WorkAhead } from '../system/work-ahead.ts';
 import { developedDrawing } from './developed-drawing.ts';
 import type { Cut, Line, LineEnd } from './lines-line.ts';
 import { stepsOf } from './lines-steps.ts';
@@ -24,7 +25,7 @@ export function lineSection(line: Line): Block {
 }
 
 function factRows(line: Line): readonly (readonly [string, string])[] {
-  const { ends, cut, bench, centreline, standing } = line;
+  const { ends, cut, bench, centreline, work } = line;
   const [a, b] = ends;
   const clips = clipWords(line);
   return [
@@ -35,8 +36,14 @@ function factRows(line: Line): readonly (readonly [string, string])[] {
     ['cut to', cut === undefined ? notKnown : cutWords(cut, bench)],
     ['face to face', onTape(centreline, bench)],
     ...(clips === undefined ? [] : [['clips', clips] as const]),
-    ...(standing.kind === 'to-make' ? [['why', standing.why] as const] : []),
+    ...(work.kind === 'renew' ? [['why', whyWords(work)] as const] : []),
   ];
+}
+
+function whyWords({ record }: Extract<WorkAhead, { kind: 'renew' }>): string {
+  if (record === undefined) return 'to be fitted';
+  const what = record.verb === 'replace' ? 'to be replaced' : 'to be fitted';
+  return `${what}, ${record.date}${record.note === undefined ? '' : `: ${record.note}`}`;
 }
 
 function cutWords({ length, computed, certainty }: Cut, bench: Bench): string {
@@ -120,7 +127,15 @@ function drawingBlocks({ run, bends, centreline, bench }: Line): readonly Block[
   if (bends === undefined || centreline === undefined || !(centreline.value > 0) || bends.bends.length === 0) return [];
   const drawn = bends.bends.flatMap(({ number, start, end, angle }) =>
     start && end && angle
-      ? [{ number, start: start.value, end: end.value, angle: inDegrees(angle), mark: onTape(middle(start), bench) }]
+      ? [
+          {
+            number,
+            start: start.value,
+            end: end.value,
+            angle: inDegrees({ ...angle, low: angle.value, high: angle.value }),
+            mark: onTape(middle(start), bench),
+          },
+        ]
       : [],
   );
   if (drawn.length < bends.bends.length) return [];

@@ -76,12 +76,15 @@ export function tubeWords(lines: readonly Line[]): readonly string[] {
     back === undefined
       ? 'Angles are those of the finished bend; bend a little past them for spring-back.'
       : `Angles are those of the finished bend; this tube springs back by ${percent(back.low)} to ${percent(back.high)} % of the angle (${saidBy[back.source.kind]}), so bend past by that.`;
-  const range = first.tube.diameter && tubeNutTorque(first.tube.diameter.value);
-  const torque =
-    range === undefined
-      ? 'For nuts of this size no torque is known here: the maker’s manual has it.'
-      : `Torque: the maker’s manual first. Seen in public service manuals for nuts of this size, each for its own vehicle: ${writeTorque(range)}.`;
-  return [...(bent ? [sprung] : []), torque];
+  return [...(bent ? [sprung] : []), torqueWords(first)];
+}
+
+function torqueWords({ tube: { diameter } }: Line): string {
+  if (diameter === undefined) return 'Torque: the maker’s manual has it.';
+  const range = tubeNutTorque(diameter.value);
+  return range === undefined
+    ? 'For nuts of this size no torque is known here: the maker’s manual has it.'
+    : `Torque: the maker’s manual first. Seen in public service manuals for nuts of this size, each for its own vehicle: ${writeTorque(range)}.`;
 }
 
 const saidBy: Readonly<Record<SourceKind, string>> = {
@@ -170,8 +173,12 @@ function bendSteps({ bends, run }: Line): readonly Item[] {
   }
   if (count === 0 && coils === 0) return [];
   const words = [
-    ...(count > 0 ? [`${count === 1 ? 'the bend' : `the ${count} bends`} of the table, in order from end A`] : []),
+    ...(count > 0 ? [`${count === 1 ? 'the bend' : `the ${count} bends`} of the table`] : []),
     ...(coils > 0 ? [coils === 1 ? 'the coil' : `the ${coils} coils`] : []),
   ];
-  return [{ text: `Mark and make ${words.join(' and ')}, nut A kept back against its flare.` }];
+  return [
+    {
+      text: `Mark and make ${words.join(' and ')}${count + coils > 1 ? ', in order from end A' : ''}, nut A kept back against its flare.`,
+    },
+  ];
 }

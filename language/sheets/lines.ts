@@ -9,6 +9,7 @@ import { lineSection } from './lines-section.ts';
 import { everyLine, tubeWords } from './lines-steps.ts';
 import { planBlocks, type StockGroup, type StockOptions, stockGroups, usualStock } from './lines-stock.ts';
 import { onTape } from './lines-writing.ts';
+import { standingsOf } from './parts-standing.ts';
 import { type Block, left, right, type Sheet } from './sheet.ts';
 
 export interface LinesOptions extends StockOptions {
@@ -24,8 +25,13 @@ export const usualLines: LinesOptions = { ...usualStock, which: 'to-make', findi
 export function linesSheet(system: System, figures: Figures, options: Partial<LinesOptions> = {}): Sheet {
   const chosen: LinesOptions = { ...usualLines, ...options };
   const runs = allParts(system).filter(({ kind }) => kind === 'run');
-  const lines = runs.map((run) => lineOf(run, system, figures, chosen.findings));
-  const wanted = lines.filter(({ standing }) => chosen.which === 'all' || standing.kind === 'to-make');
+  const standings = standingsOf(system);
+  const lines = runs.map((run): Line => {
+    const line = lineOf(run, system, figures, chosen.findings);
+    const standing = standings.get(run.id);
+    return standing === undefined ? line : { ...line, work: standing.included ? { kind: 'none' } : standing.work };
+  });
+  const wanted = lines.filter(({ work }) => chosen.which === 'all' || work.kind === 'renew');
   const kept = lines.filter((line) => !wanted.includes(line));
   const groups = stockGroups(wanted, chosen);
   return {
@@ -91,13 +97,13 @@ function groupBlocks(group: StockGroup, options: StockOptions): readonly Block[]
 
 function keptBlocks(kept: readonly Line[]): readonly Block[] {
   if (kept.length === 0) return [];
-  const rows = kept.map(({ run, ends: [a, b], centreline, bench, standing }) => ({
+  const rows = kept.map(({ run, ends: [a, b], centreline, bench, work }) => ({
     cells: [
       run.label,
       a.meets ?? '–',
       b.meets ?? '–',
       onTape(centreline, bench),
-      standing.kind === 'done' ? `done ${standing.date}` : 'kept',
+      work.kind === 'done' ? `done ${work.record.date}` : 'kept',
     ],
   }));
   const columns = [left('line'), left('from'), left('to'), right('face to face'), left('stands')];

@@ -5,6 +5,8 @@ import {
   type FileReading,
   type Finding,
   linesSheet,
+  measureSheet,
+  partsSheet,
   type Sheet,
   type Si,
   type System,
@@ -36,5 +38,15 @@ export const sheetRows: readonly [SheetRow, ...SheetRow[]] = [
     summary: 'every line to make: what to cut, nuts and flares in the order of work, bends and marks',
     make: ({ system, figures, findings, choice: { which, stock } }) =>
       linesSheet(system, figures, { findings, which, ...(stock === undefined ? {} : { stock }) }),
+  },
+  {
+    name: 'parts',
+    summary: 'what to buy, counted and grouped, with the parts that need it',
+    make: ({ reading, system, figures }) => partsSheet(reading, system, figures),
+  },
+  {
+    name: 'measure',
+    summary: 'what is not known yet, place by place, with how to measure it',
+    make: ({ reading, system, figures, findings }) => measureSheet(reading, system, figures, { findings }),
   },
 ];

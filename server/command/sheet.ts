@@ -35,8 +35,8 @@ const formatOfEnding: Readonly<Record<string, SheetFormat>> = {
 export const sheet: Verb = {
   name: 'sheet',
   summary: `print a sheet for the bench: ${names.join(', ')}`,
-  help: `linewright sheet ${names.join('|')} FILE [-o OUT] [--format text|markdown|html|json|csv] [--as planned|found]
-                 [--all] [--stock-length LENGTH]
+  help: `linewright sheet ${names.join('|')} FILE [-o OUT] [--format text|markdown|html|json|csv]
+                 [--as planned|found] [--all] [--stock-length LENGTH]
 
 ${aligned(
   sheetRows.map(({ name, summary }) => [name, summary]),
