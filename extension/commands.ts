@@ -18,8 +18,10 @@ const table: Readonly<Record<string, Command>> = {
     withCircuit(context, target, (uri) => context.previews.show(uri, ViewColumn.Active)),
   'linewright.showPreviewToSide': (context, target) =>
     withCircuit(context, target, (uri) => context.previews.show(uri, ViewColumn.Beside)),
-  'linewright.showPlanned': ({ previews }) => previews.showCircuit('planned'),
-  'linewright.showFound': ({ previews }) => previews.showCircuit('found'),
+  'linewright.showPlanned': (context, target) =>
+    withCircuit(context, target, (uri) => context.previews.showCircuit(uri, 'planned')),
+  'linewright.showFound': (context, target) =>
+    withCircuit(context, target, (uri) => context.previews.showCircuit(uri, 'found')),
   'linewright.exportSvg': (context, target) => withCircuit(context, target, (uri) => context.previews.save(uri, 'svg')),
   'linewright.exportPng': (context, target) => withCircuit(context, target, (uri) => context.previews.save(uri, 'png')),
   'linewright.openExample': ({ extensionUri }) => openExample(extensionUri),

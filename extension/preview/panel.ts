@@ -24,7 +24,7 @@ import { pageWords } from './words.ts';
 export interface PreviewPanel extends Disposable {
   readonly subject: () => PictureSubject;
   readonly showDocument: (uri: Uri) => void;
-  readonly showCircuit: (circuit: CircuitView) => void;
+  readonly showCircuit: (uri: Uri, circuit: CircuitView) => void;
   readonly refresh: () => void;
   readonly reveal: () => void;
   readonly highlightAt: (document: TextDocument, selection: Selection) => Promise<void>;
@@ -115,8 +115,11 @@ export function createPanel(context: PanelContext, host: WebviewPanel, first: Pi
       const wanted = uri.toString();
       if (wanted !== pictures.subject().uri) void turnTo({ uri: wanted, circuit: pictures.subject().circuit });
     },
-    showCircuit: (circuit) => {
-      if (circuit !== pictures.subject().circuit) void turnTo({ ...pictures.subject(), circuit });
+    showCircuit: (uri, circuit) => {
+      const { uri: shown, circuit: shownCircuit, placement } = pictures.subject();
+      const wanted = uri.toString();
+      if (wanted !== shown) void turnTo({ uri: wanted, circuit });
+      else if (circuit !== shownCircuit) void turnTo({ uri: shown, circuit, ...(placement && { placement }) });
     },
     refresh,
     reveal: () => host.reveal(undefined, true),

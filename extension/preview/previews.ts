@@ -33,7 +33,8 @@ export interface Previews extends Disposable {
   readonly show: (uri: Uri, column: ViewColumn) => void;
   /** The circuit file on show, if there is one. */
   readonly shown: () => Uri | undefined;
-  readonly showCircuit: (circuit: CircuitView) => void;
+  /** Shows one of the two circuits of a file, beside the text if no preview is open yet. */
+  readonly showCircuit: (uri: Uri, circuit: CircuitView) => void;
   readonly save: (uri: Uri, format: SaveFormat) => Promise<void>;
 }
 
@@ -102,7 +103,7 @@ export function createPreviews(context: PreviewContext): Previews {
   return {
     show: open,
     shown: () => (current === undefined ? undefined : Uri.parse(current.subject().uri)),
-    showCircuit: (circuit) => current?.showCircuit(circuit),
+    showCircuit: (uri, circuit) => (current ?? open(uri, ViewColumn.Beside)).showCircuit(uri, circuit),
     save,
     dispose: () => {
       highlight.cancel();

@@ -1,5 +1,5 @@
 /** The surveyed van of the examples: what is wrong with it, what its lines come to, and its two circuits. */
-import { readFileSync } from 'node:fs';
+import { copyFileSync, readFileSync } from 'node:fs';
 import path from 'node:path';
 import { afterAll, afterEach, beforeAll, expect, inject, test } from 'vitest';
 import { type Session, startSession } from './support/session.ts';
@@ -11,7 +11,10 @@ const picture = (name: string) => path.join(inject('pictures'), name);
 
 let session: Session;
 beforeAll(async () => {
-  session = await startSession({ folders: [examples] });
+  session = await startSession({
+    folders: [examples],
+    userSettings: { 'workbench.colorTheme': 'Default Light Modern' },
+  });
 });
 afterAll(() => session.stop());
 afterEach(async ({ task }) => {
@@ -69,6 +72,23 @@ test('its two circuits are drawn as planned and as found', async () => {
   await window.page.screenshot({ path: picture('van-found.png') });
   await window.command('Linewright: Show Circuit as Planned');
   await part('main').waitFor();
+});
+
+/** `UPDATE=1` makes it the picture that the README shows. */
+test('text, findings and schematic stand side by side', async () => {
+  const { window } = session;
+  await window.focusEditor('orchard-van.circuit');
+  await window.page.keyboard.press('Control+B');
+  await window.page.keyboard.press('Control+Shift+M');
+  await window.problems().first().waitFor();
+  await window.goTo(lineOf('to-fit run front-feed'), 14);
+  await part('main').waitFor();
+  await window.page.screenshot({ path: picture('side-by-side.png') });
+  if (process.env['UPDATE'] === '1') {
+    copyFileSync(picture('side-by-side.png'), path.resolve(examples, '../extension/media/preview.png'));
+  }
+  await window.page.keyboard.press('Control+J');
+  await window.page.keyboard.press('Control+B');
 });
 
 test('the schematic follows the circuit that is being edited', async () => {
