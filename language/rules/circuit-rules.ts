@@ -1,6 +1,9 @@
 /** The rules that look at the circuit as a whole, its lines and its values, in the order in which a reader meets them. */
+import { aluminiumTube } from './aluminium-tube.ts';
 import { bendTight } from './bend-tight.ts';
 import { clipsApart } from './clips-apart.ts';
+import { copperTube } from './copper-tube.ts';
+import { hoseAge } from './hose-age.ts';
 import { hoseTooShort } from './hose-too-short.ts';
 import { lengthDisagrees } from './length-disagrees.ts';
 import { magnitude } from './magnitude.ts';
@@ -11,6 +14,7 @@ import { ring } from './ring.ts';
 import type { Rule } from './rule.ts';
 import { shortStraight } from './short-straight.ts';
 import { singlePointOfFailure } from './single-point-of-failure.ts';
+import { tubeStrength } from './tube-strength.ts';
 import { twoChambers } from './two-chambers.ts';
 import { unfedWheel } from './unfed-wheel.ts';
 import { unstatedPaths } from './unstated-paths.ts';
@@ -34,6 +38,10 @@ export const circuitRules: readonly Rule[] = [
   shortStraight,
   lengthDisagrees,
   clipsApart,
+  aluminiumTube,
+  copperTube,
+  tubeStrength,
+  hoseAge,
   magnitude,
   unused,
 ];

@@ -5,7 +5,9 @@ import type { FileReading } from '../system/system.ts';
 import { notAcceptable, type Silenced, speaksOf } from './accepts.ts';
 import { badDate } from './bad-date.ts';
 import { badThread } from './bad-thread.ts';
+import { banjoWashersRule } from './banjo-washers.ts';
 import { circuitRules } from './circuit-rules.ts';
+import { compressionJoint } from './compression-joint.ts';
 import { deadEnd } from './dead-end.ts';
 import { duplicate } from './duplicate.ts';
 import { flareMismatch } from './flare-mismatch.ts';
@@ -14,6 +16,7 @@ import { hoseCannotTurn } from './hose-cannot-turn.ts';
 import { misplaced } from './misplaced.ts';
 import { missing } from './missing.ts';
 import { nutSize } from './nut-size.ts';
+import { plainEnd } from './plain-end.ts';
 import { portUsedTwice } from './port-used-twice.ts';
 import { quantity } from './quantity.ts';
 import type { Finding, Rule, RuleContext, Severity } from './rule.ts';
@@ -50,6 +53,9 @@ const beforeAccepts: readonly Rule[] = [
   flareMismatch,
   seatAndThread,
   nutSize,
+  plainEnd,
+  compressionJoint,
+  banjoWashersRule,
   hoseCannotTurn,
   ...circuitRules,
 ];
