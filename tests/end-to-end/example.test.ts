@@ -42,6 +42,7 @@ test('the code of a finding leads to the page on its rule', async () => {
   const { window } = session;
   await window.problems().locator('a', { hasText: 'thread-mismatch' }).first().click();
   await window.page.locator('.tab.active', { hasText: 'Preview thread-mismatch.md' }).waitFor();
+  await window.preview().getByRole('heading', { name: 'thread-mismatch' }).waitFor();
   await window.page.screenshot({ path: picture('rule-page.png') });
   await window.command('View: Close Editor');
   await window.page.keyboard.press('Control+J');
@@ -77,6 +78,7 @@ test('its two circuits are drawn as planned and as found', async () => {
 /** `UPDATE=1` makes it the picture that the README shows. */
 test('text, findings and schematic stand side by side', async () => {
   const { window } = session;
+  await window.page.setViewportSize({ width: 1500, height: 1080 });
   await window.focusEditor('orchard-van.circuit');
   await window.page.keyboard.press('Control+B');
   await window.page.keyboard.press('Control+Shift+M');

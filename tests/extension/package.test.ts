@@ -39,6 +39,14 @@ test('every file that the manifest names is in it', () => {
   for (const name of named.filter((file) => !outside.includes(file))) expect(files).toContain(name);
 });
 
+test('every picture that the README shows is in it', () => {
+  const readme = readFileSync(path.join(root, 'README.md'), 'utf8');
+  const pictures = [...readme.matchAll(/!\[[^\]]+\]\(([^)]+)\)/g)].map(([, file]) => file ?? '');
+  expect(pictures.length).toBeGreaterThan(0);
+  // The place where extensions are published takes no SVG in a README.
+  for (const file of pictures) expect(file.endsWith('.png') && files.includes(file), file).toBe(true);
+});
+
 test('no sources, tests, maps or settings of our own are in it, and it stays small', () => {
   for (const file of files) expect(file).not.toMatch(/\.(ts|map|mjs|vsix)$|^tests\/|^\.|node_modules|tsconfig|biome/);
   const size = files.reduce((sum, file) => sum + statSync(path.join(root, file)).size, 0);
