@@ -3,8 +3,9 @@ import type { PartKind } from '../system/kinds/index.ts';
 import type { Part } from '../system/part.ts';
 import type { System } from '../system/system.ts';
 import type { Figure } from './figure.ts';
+import { pressuresReadIn, type StatedPressure } from './highest-pressure.ts';
 import { partVolumes } from './part-volumes.ts';
-import { remembered } from './remembered.ts';
+import { once, remembered } from './remembered.ts';
 import type { Development } from './route-geometry.ts';
 import { centrelineLength } from './run-centreline-length.ts';
 import { developmentOf } from './run-route.ts';
@@ -16,16 +17,20 @@ export interface FigureContext {
   centrelineLengthOf(run: Part): Figure<'length'>;
   /** The fluid in a part; undefined for one that holds none. */
   volumeOf(part: Part): Figure<'volume'> | undefined;
+  /** The highest line pressure read in the circuits of a part. */
+  highestPressureAt(part: Part): StatedPressure | undefined;
 }
 
 export function contextOf(system: System): FigureContext {
   const volumesByKind = new Map<PartKind, (typeof partVolumes)[number]>();
   for (const row of partVolumes) for (const kind of row.kinds) volumesByKind.set(kind, row);
+  const pressures = once(() => pressuresReadIn(system));
   const context: FigureContext = {
     system,
     developmentOf: remembered(developmentOf),
     centrelineLengthOf: remembered((run) => centrelineLength(run, context)),
     volumeOf: remembered((part) => volumesByKind.get(part.kind)?.compute(part, context)),
+    highestPressureAt: (part) => pressures()(part),
   };
   return context;
 }

@@ -5,13 +5,12 @@ import type { Part } from '../system/part.ts';
 import type { FigureContext } from './context.ts';
 import type { Figure } from './figure.ts';
 import { givenFigure } from './given.ts';
-import { highestPressureAt } from './highest-pressure.ts';
 import { knownResult, unknownResult } from './result.ts';
 import { runBurstBarlow } from './run-burst.ts';
 
 /** A plain number; undefined where no line pressure was read. */
-export function runBurstFactor(run: Part, { system }: FigureContext): Figure<'number'> | undefined {
-  const stated = highestPressureAt(run, system);
+export function runBurstFactor(run: Part, { highestPressureAt }: FigureContext): Figure<'number'> | undefined {
+  const stated = highestPressureAt(run);
   if (stated === undefined || !(stated.pressure.low > 0)) return undefined;
   const { pressure, written, where, origin } = stated;
   const burst = givenFigure(runBurstBarlow(run), run);

@@ -1,12 +1,12 @@
 /** tube-strength: a tube that bears too little against the highest pressure read in its circuit. */
 
-import { highestPressureAt } from '../figures/highest-pressure.ts';
+import { pressuresReadIn, type StatedPressure } from '../figures/highest-pressure.ts';
 import type { Figures } from '../figures/index.ts';
 import { writeResult } from '../figures/index.ts';
 import { writeEstimate } from '../quantity/index.ts';
 import { burstingFactor } from '../standards/tube-strength-rules.ts';
 import type { Part } from '../system/part.ts';
-import { allParts, type System } from '../system/system.ts';
+import { allParts } from '../system/system.ts';
 import { placeOfFact } from './joints/own-statement.ts';
 import { oncePerPlace } from './once-per-place.ts';
 import type { Remark, Rule } from './rule.ts';
@@ -41,18 +41,19 @@ export const tubeStrength: Rule = {
     { title: 'tube of which the wall is not known', text: pressed('250 bar', '3/16 in wall ? steel') },
     { title: 'tube of a material that is not stated', text: pressed('250 bar', '3/16 in wall 0.028 in') },
   ],
-  check: ({ system, figures }) =>
-    oncePerPlace(
+  check: ({ system, figures }) => {
+    const highestPressureAt = pressuresReadIn(system);
+    return oncePerPlace(
       allParts(system)
         .filter(({ kind }) => kind === 'run')
-        .flatMap((run) => remarksOn(run, system, figures)),
-    ),
+        .flatMap((run) => remarksOn(run, highestPressureAt(run), figures)),
+    );
+  },
 };
 
-function remarksOn(run: Part, system: System, figures: Figures): readonly Remark[] {
+function remarksOn(run: Part, stated: StatedPressure | undefined, figures: Figures): readonly Remark[] {
   const factor = figures.find(run.id, 'run.burst-factor');
   const burst = figures.find(run.id, 'run.burst-barlow');
-  const stated = highestPressureAt(run, system);
   if (factor?.result.kind !== 'known' || burst === undefined || stated === undefined || run.tube === undefined)
     return [];
   // Certain only if the best that the limits leave is still too little.
