@@ -4,6 +4,8 @@ import type { Part } from '../system/part.ts';
 import type { System } from '../system/system.ts';
 import type { Figure } from './figure.ts';
 import { pressuresReadIn, type StatedPressure } from './highest-pressure.ts';
+import type { Network } from './network/application.ts';
+import { networkOf } from './network/network.ts';
 import { partVolumes } from './part-volumes.ts';
 import { once, remembered } from './remembered.ts';
 import type { Development } from './route-geometry.ts';
@@ -19,18 +21,24 @@ export interface FigureContext {
   volumeOf(part: Part): Figure<'volume'> | undefined;
   /** The highest line pressure read in the circuits of a part. */
   highestPressureAt(part: Part): StatedPressure | undefined;
+  /** Pressures, strokes and pedal travel for a push. */
+  readonly network: Network;
 }
 
 export function contextOf(system: System): FigureContext {
   const volumesByKind = new Map<PartKind, (typeof partVolumes)[number]>();
   for (const row of partVolumes) for (const kind of row.kinds) volumesByKind.set(kind, row);
   const pressures = once(() => pressuresReadIn(system));
+  const network = once(() => networkOf(context));
   const context: FigureContext = {
     system,
     developmentOf: remembered(developmentOf),
     centrelineLengthOf: remembered((run) => centrelineLength(run, context)),
     volumeOf: remembered((part) => volumesByKind.get(part.kind)?.compute(part, context)),
     highestPressureAt: (part) => pressures()(part),
+    get network() {
+      return network();
+    },
   };
   return context;
 }

@@ -7,10 +7,22 @@ import type { PartComputation } from './computation.ts';
 import { circuitComputations, partComputations, systemComputations } from './computations.ts';
 import { contextOf } from './context.ts';
 import type { Figure } from './figure.ts';
+import type { Network } from './network/application.ts';
 import { once, remembered } from './remembered.ts';
 
 export { type ExplainedLine, explainFigure, sayFigure } from './explain.ts';
 export type { Figure, Input, Need, Result } from './figure.ts';
+export {
+  type Application,
+  type Applied,
+  applied,
+  type ChamberState,
+  type Contributor,
+  type Network,
+  type PushAnswer,
+  type PushTarget,
+  pushFor,
+} from './network/application.ts';
 export type { DevelopedBend, Development } from './route-geometry.ts';
 export { type LengthsApart, lengthsApart } from './run-centreline-length.ts';
 export { bendsOf, developmentOf } from './run-route.ts';
@@ -22,6 +34,8 @@ export interface Figures {
   /** Those of the part, port or chamber with this path, or of `system`. */
   of(subject: string): readonly Figure[];
   find(subject: string, id: string): Figure | undefined;
+  /** Pressures, strokes and pedal travel for a push: `applied(figures, { push })`. */
+  readonly network: Network;
 }
 
 /** Prepares the figures of a system; works out nothing yet. */
@@ -48,6 +62,9 @@ export function figuresOf(system: System): Figures {
       return all();
     },
     of,
+    get network() {
+      return context.network;
+    },
     find: (subject, id) => of(subject).find((figure) => figure.id === id),
   };
 }

@@ -145,7 +145,7 @@ export const compliance = measure(
   'compliance',
   'volume-per-pressure',
   'fluid that it takes for each unit of pressure, beyond what closes the gaps, because it gives way',
-  '0.015 cc/bar',
+  '0.15 cc/MPa',
 );
 export const brakeFactor = measure(
   'brake-factor',

@@ -1,0 +1,114 @@
+/** What closes the running clearance of a wheel brake: shoes to the drum, pads to the disc. */
+import { type Estimate, type Si, scaleEstimate, si } from '../../quantity/index.ts';
+import { estimateFact, wordOf } from '../../system/fact-of.ts';
+import { properties } from '../../system/kinds/index.ts';
+import type { Part } from '../../system/part.ts';
+import { caliperArea } from '../caliper-area.ts';
+import { cylinderTotalArea } from '../cylinder-area.ts';
+import type { Need } from '../figure.ts';
+import { givenFact, givenFigure, needsOf } from '../given.ts';
+import { closingPressure, shareClosed } from './displacement-laws.ts';
+import { marksOf } from './spread.ts';
+import type { Takings } from './taking.ts';
+
+/** m³: area of all pistons × travel of the shoe’s tip. */
+export function shoeGap(cylinder: Part, brake: Part | undefined): Takings {
+  const area = givenFigure(cylinderTotalArea(cylinder), cylinder);
+  const clearance = givenFact(brake ?? cylinder, properties.shoeClearance);
+  if (area.kind === 'missing' || clearance.kind === 'missing') return lacking(needsOf([area, clearance]));
+  const tip = tipTravel(brake ?? cylinder);
+  const parts = [area.estimate, clearance.estimate, tip.perGap];
+  const volume = product(area.estimate, clearance.estimate, tip.perGap);
+  return gap(cylinder, volume, { parts, brake, assumptions: tip.assumptions });
+}
+
+/** m³: area of the pistons × their travel; twice that where there are pistons on both sides of the disc. */
+export function padGap(caliper: Part, brake: Part | undefined): Takings {
+  const area = givenFigure(caliperArea(caliper), caliper);
+  const clearance = givenFact(caliper, properties.clearance);
+  const mounting = wordOf(caliper, properties.mounting);
+  const unsaid: readonly Need[] =
+    mounting === undefined ? [{ name: `mounting of ${caliper.label}`, origin: caliper.nameOrigin }] : [];
+  if (area.kind === 'missing' || clearance.kind === 'missing' || mounting === undefined) {
+    return lacking([...needsOf([area, clearance]), ...unsaid]);
+  }
+  const sides = mounting === 'fixed' ? 2 : 1;
+  const both = scaleEstimate(area.estimate, sides);
+  const parts = [area.estimate, clearance.estimate];
+  return gap(caliper, product(both, clearance.estimate), { parts, brake, assumptions: [] });
+}
+
+type Ends = Readonly<Record<'low' | 'value' | 'high', number>>;
+
+interface GapFrame {
+  readonly parts: readonly Estimate[];
+  readonly brake: Part | undefined;
+  readonly assumptions: readonly string[];
+}
+
+/** Closed at the pressure that overcomes the return springs where it is stated, else at once. */
+function gap(part: Part, volume: Ends, { parts, brake, assumptions }: GapFrame): Takings {
+  const pushOut = brake && estimateFact(brake, properties.pushOut);
+  const closes = (end: 'low' | 'value' | 'high') => Math.max(closingPressure, pushOut?.[end] ?? 0);
+  const later = { low: closes('high'), value: closes('value'), high: closes('low') };
+  const label = brake?.label ?? part.label;
+  const sudden =
+    pushOut === undefined ? [`The gaps of ${label} close before pressure rises: its push-out is not stated.`] : [];
+  return {
+    takings: [
+      {
+        part: part.id,
+        what: 'gap',
+        marks: marksOf(pushOut === undefined ? parts : [...parts, pushOut]),
+        volume: (pressure, end) => volume[end] * shareClosed(pressure, si('pressure', later[end])),
+      },
+    ],
+    lacks: [],
+    assumptions: [...assumptions, ...sudden],
+  };
+}
+
+function lacking(needs: readonly Need[]): Takings {
+  return { takings: [], lacks: needs.map((need) => ({ weight: 'gap', need })), assumptions: [] };
+}
+
+/**
+ * Travel of a shoe’s tip over the gap at the middle of its lining: lever-arm / (pivot-radius × sin θ) for a shoe that
+ * turns about a pivot, θ the middle of the lining counted from it. Without that geometry 2, which a pivot about half the
+ * radius out of the middle gives, within 1 (a shoe that floats) and 2.2. Source: geometry of a turning shoe.
+ */
+export function tipTravel(brake: Part): {
+  readonly perGap: Estimate<'number'>;
+  readonly assumptions: readonly string[];
+} {
+  const facts = [properties.leverArm, properties.pivotRadius].map((row) => estimateFact(brake, row));
+  const angles = [properties.liningStart, properties.liningEnd].map((row) => estimateFact(brake, row));
+  const [arm, radius] = facts;
+  const [start, end] = angles;
+  if (arm === undefined || radius === undefined || start === undefined || end === undefined)
+    return usualTipTravel(brake);
+  const middle = (start.value + end.value) / 2;
+  const value = arm.value / (radius.value * Math.sin(middle));
+  if (!(value > 0) || !Number.isFinite(value)) return usualTipTravel(brake);
+  // The limits of the angles hardly count near a right angle; those of the lengths do.
+  const low = value * (arm.low / arm.value) * (radius.value / radius.high);
+  const high = value * (arm.high / arm.value) * (radius.value / radius.low);
+  const perGap = { value, low, high, ...marksOf([arm, radius, start, end]) };
+  return { perGap: { ...perGap, value: ratio(value), low: ratio(low), high: ratio(high) }, assumptions: [] };
+}
+
+function usualTipTravel(brake: Part): ReturnType<typeof tipTravel> {
+  return {
+    perGap: { value: ratio(2), low: ratio(1), high: ratio(2.2), about: false, assumed: false },
+    assumptions: [
+      `The tips of the shoes of ${brake.label} travel twice the gap at the middle of the lining (1 to 2.2 times): the place of their pivots is not stated.`,
+    ],
+  };
+}
+
+const ratio = (value: number): Si<'number'> => si('number', value);
+
+function product(...estimates: readonly Estimate[]): Ends {
+  const at = (end: 'low' | 'value' | 'high') => estimates.reduce((sum, each) => sum * each[end], 1);
+  return { low: at('low'), value: at('value'), high: at('high') };
+}

@@ -1,0 +1,143 @@
+/** One push on one pedal: forces, pressures, strokes, and where the fluid went. */
+import type { Estimate } from '../../quantity/index.ts';
+import { estimateFact } from '../../system/fact-of.ts';
+import { properties } from '../../system/kinds/index.ts';
+import type { Part, PartId } from '../../system/part.ts';
+import type { System } from '../../system/system.ts';
+import { within } from '../../system/wheel-brakes.ts';
+import type { Need, Result } from '../figure.ts';
+import { eachOnce, unknownResult } from '../result.ts';
+import type { Application, Applied } from './application.ts';
+import { assumptionsOf } from './assumptions.ts';
+import { flooredForce, type PushedChamber, padTravel, pushedChamberOf, rodStroke } from './chamber-push.ts';
+import { type ChamberUnder, chamberResults } from './chamber-results.ts';
+import type { ChamberModel, Ends } from './chamber-state.ts';
+import { contributorsOf } from './contributors.ts';
+import { airTaking } from './fluid-taking.ts';
+import { pedalForces } from './pedal-forces.ts';
+import type { FoundTrain, PedalTrain } from './pedal-train.ts';
+import { pressuresIn } from './pressures-in.ts';
+import { asEstimate, type Marks, marksOf, spreadOf } from './spread.ts';
+
+export interface Prepared {
+  readonly system: System;
+  readonly train: FoundTrain;
+  chamberOf(part: Part): ChamberModel;
+}
+
+export function press(application: Application, { system, train: found, chamberOf }: Prepared): Applied {
+  if (found.kind === 'none') return nothingPressed(found.pedal, found.needs);
+  const { train } = found;
+  const failed = withParts(application.failed ?? new Set(), system);
+  const { air } = application;
+  const chambers = train.chambers.map((part) =>
+    pushedChamberOf(chamberOf(part), {
+      failed,
+      extra: air !== undefined && air > 0 ? [airTaking(part.id, air)] : [],
+    }),
+  );
+  const push = asEstimate(application.push);
+  const forces = pedalForces(train, push, { failed, primaryArea: chambers[0]?.model.area });
+  const forceNeeds = [...forces.rodNeeds, ...forces.pistonNeeds];
+  const floored = forces.piston && flooredForce(train.pedal, chambers, forces.piston);
+  const states = chambers.map((chamber) =>
+    chamberResults(chamber, {
+      force: floored?.force,
+      atFloor: floored?.atFloor ?? false,
+      marks: forces.pistonMarks,
+      needs: forceNeeds,
+      all: chambers,
+    }),
+  );
+  const pressures = pressuresIn(system, states);
+  const atFloor = floored?.atFloor ?? false;
+  const pedalTravel = travelOf(train, states, { atFloor, force: floored?.force, chambers });
+  return {
+    pedal: train.pedal.id,
+    chambers: states.map(({ state }) => state),
+    pressureAt: pressures.at,
+    pressureAtPort: pressures.atPort,
+    pedalTravel,
+    atFloor,
+    rodForce: forceResult(forces.rod, forces.rodMarks, forces.rodNeeds),
+    pistonForce: forceResult(forces.piston, forces.pistonMarks, forceNeeds),
+    contributors: floored === undefined ? [] : states.flatMap((each) => contributorsOf(each, floored.force, failed)),
+    assumptions: assumptionsOf(train, chambers, { forces, air, atFloor }),
+    waitsFor: eachOnce([
+      ...forceNeeds,
+      ...states.flatMap(({ state, lacks }) => [...needsIn(state.pressure), ...needsIn(state.stroke), ...lacks]),
+      ...needsIn(pedalTravel),
+    ]),
+  };
+}
+
+function nothingPressed(pedal: Part | undefined, needs: readonly Need[]): Applied {
+  return {
+    pedal: pedal?.id,
+    chambers: [],
+    pressureAt: () => undefined,
+    pressureAtPort: () => undefined,
+    pedalTravel: unknownResult('length', needs),
+    atFloor: false,
+    rodForce: unknownResult('force', needs),
+    pistonForce: unknownResult('force', needs),
+    contributors: [],
+    assumptions: [],
+    waitsFor: needs,
+  };
+}
+
+/** Whatever is in a part that failed has failed with it. */
+function withParts(failed: ReadonlySet<PartId>, { partById }: System): ReadonlySet<PartId> {
+  const parts = [...failed].flatMap((id) => partById.get(id) ?? []);
+  return new Set(parts.flatMap(within).map(({ id }) => id));
+}
+
+function forceResult(force: Ends | undefined, marks: Marks, needs: readonly Need[]): Result<'force'> {
+  if (force === undefined) return unknownResult('force', needs);
+  return knownAt(
+    'force',
+    spreadOf('force', (end) => force[end], marks),
+    needs,
+  );
+}
+
+function travelOf(
+  { pedal }: PedalTrain,
+  states: readonly ChamberUnder[],
+  at: { readonly atFloor: boolean; readonly force: Ends | undefined; readonly chambers: readonly PushedChamber[] },
+): Result<'length'> {
+  const travel = estimateFact(pedal, properties.travel);
+  if (at.atFloor && travel !== undefined) return knownAt('length', travel, []);
+  const strokes = states.map(({ state }) => state.stroke);
+  const needs = strokes.flatMap((stroke) => (stroke.kind === 'unknown' ? stroke.waitsFor : []));
+  const { force } = at;
+  if (force === undefined || needs.length > 0) return unknownResult('length', needs);
+  const rod = (end: 'low' | 'value' | 'high') => rodStroke(at.chambers, force, end) ?? Number.NaN;
+  const pad = padTravel(pedal, { low: rod('low'), value: rod('value'), high: rod('high') });
+  if (pad === undefined) return unknownResult('length', needs);
+  const estimates = strokes.flatMap((stroke) => (stroke.kind === 'known' ? stroke.estimate : []));
+  const play = estimateFact(pedal, properties.freePlay);
+  const ratio = estimateFact(pedal, properties.ratio);
+  const marks = marksOf([...estimates, ...[play, ratio].filter((each) => each !== undefined)]);
+  const noPlay: readonly Need[] =
+    play === undefined ? [{ name: `free-play of ${pedal.label}`, origin: pedal.nameOrigin }] : [];
+  const leftOut = strokes.flatMap((stroke) => (stroke.kind === 'known' ? stroke.leftOut : []));
+  return knownAt(
+    'length',
+    spreadOf('length', (end) => pad[end], marks),
+    [...leftOut, ...noPlay],
+  );
+}
+
+function knownAt<D extends 'force' | 'length'>(
+  dimension: D,
+  estimate: Estimate<D>,
+  leftOut: readonly Need[],
+): Result<D> {
+  return { kind: 'known', dimension, estimate, leftOut: eachOnce(leftOut) };
+}
+
+function needsIn(result: Result): readonly Need[] {
+  return result.kind === 'unknown' ? result.waitsFor : result.leftOut;
+}
