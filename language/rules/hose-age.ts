@@ -3,6 +3,7 @@ import { hoseLife } from '../standards/hose-life.ts';
 import { properties } from '../system/kinds/index.ts';
 import type { Origin } from '../system/origin.ts';
 import type { Part } from '../system/part.ts';
+import { isCalendarDate } from '../system/read/read-record.ts';
 import { allParts, type System } from '../system/system.ts';
 import { workAhead } from '../system/work-ahead.ts';
 import { placeOfFact } from './joints/own-statement.ts';
@@ -49,7 +50,8 @@ export const hoseAge: Rule = {
 /** The file's own latest date: it is at least that late, and the same text says the same on every day. */
 function remarksOn(part: Part, latest: string, system: System): readonly Remark[] {
   const fact = part.facts.get(properties.dated.key);
-  if (fact?.kind !== 'date' || workAhead(part, ofWhole(part, system)).kind === 'renew') return [];
+  if (fact?.kind !== 'date' || !isCalendarDate(fact.date)) return [];
+  if (workAhead(part, ofWhole(part, system)).kind === 'renew') return [];
   const years = fullYears(fact.date, latest);
   if (years === undefined || years < hoseLife.years) return [];
   const origin: Origin = placeOfFact(fact.origin, part);

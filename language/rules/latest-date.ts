@@ -1,5 +1,6 @@
 /** The latest day that a file itself speaks of as past: its records, readings, accepts and fillings. */
 import type { Part } from '../system/part.ts';
+import { isCalendarDate } from '../system/read/read-record.ts';
 import { allParts, type System } from '../system/system.ts';
 
 /** `2026-03-05`, `2026-03`; undefined for a file without dates. */
@@ -9,7 +10,7 @@ export function latestDate(system: System): string | undefined {
     ...(system.vehicle?.readings ?? []).map(({ date }) => date),
     ...system.accepts.map(({ date }) => date),
     ...system.fluids.flatMap(({ filled }) => filled ?? []),
-  ].filter((date) => /^\d{4}-\d{2}(-\d{2})?$/.test(date));
+  ].filter(isCalendarDate);
   return dates.reduce<string | undefined>(
     (last, date) => (last !== undefined && last >= date ? last : date),
     undefined,

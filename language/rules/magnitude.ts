@@ -1,13 +1,13 @@
 /** magnitude: a value of a size that no vehicle has. */
 import { writtenOf } from '../figures/given.ts';
+import { pressuresReadIn } from '../figures/highest-pressure.ts';
 import { inFamilyOf } from '../figures/writing.ts';
-import { estimateOf, type Stated, writeStated } from '../quantity/index.ts';
+import { estimateOf, type Stated, writeEstimate, writeStated } from '../quantity/index.ts';
 import { pressureMarks } from '../standards/line-pressure.ts';
 import { type Magnitude, oddity } from '../standards/magnitudes.ts';
 import { commonPractice } from '../standards/source.ts';
 import { estimateFact } from '../system/fact-of.ts';
 import { properties } from '../system/kinds/index.ts';
-import type { Part } from '../system/part.ts';
 import { allParts, type System } from '../system/system.ts';
 import { sizesOf } from './magnitude-sizes.ts';
 import { oncePerPlace } from './once-per-place.ts';
@@ -75,38 +75,23 @@ function sayOdd(name: string, stated: Stated, size: Magnitude): string | undefin
   return `${sentence(name)} is ${writeStated(stated)}, ${how}: ${size.words} goes from ${from} to ${to} (${size.why}). Check the number and its unit.`;
 }
 
-/** Hoses whose maker allows less than was measured in their circuit. */
+/** Hoses and other parts whose maker allows less than was read in their circuit. */
 function aboveRating(system: System): readonly Remark[] {
-  return allParts(system).flatMap((part) =>
-    part.readings.flatMap(({ quantity, value, origin }) => {
-      const measured = quantity === 'line-pressure' ? estimateOf(value.stated) : undefined;
-      const like = writtenOf(value.stated);
-      if (measured === undefined || like === undefined) return [];
-      return ratedParts(part, system).flatMap((rated) => {
-        const rating = estimateFact(rated, properties.rating);
-        if (rating === undefined || !(measured.low > rating.high)) return [];
-        const rest = `brake hose is proved at ${written(pressureMarks.hoseProof.pressure, like)}`;
-        return [
-          {
-            message: `${rated.label} is rated ${written(rating.high, like)}, and ${writeStated(value.stated)} was measured in its circuit, at ${part.label}. Fit one that is rated above what the circuit reaches; ${rest}.`,
-            origin: rated.facts.get(properties.rating.key)?.origin ?? rated.nameOrigin,
-            subject: rated.id,
-            also: [part.id],
-            related: [{ message: 'the reading', origin }],
-          },
-        ];
-      });
-    }),
-  );
-}
-
-/** The parts in the circuits of a part that state a rating. */
-function ratedParts(part: Part, system: System): readonly Part[] {
-  const circuits = system.circuits.filter(
-    ({ chamber, reachOf }) => reachOf.has(part.id) || chamber.startsWith(`${part.id}.`),
-  );
-  const ids = new Set(circuits.flatMap(({ reaches }) => reaches.map((reach) => reach.part)));
-  return [...ids]
-    .flatMap((id) => system.partById.get(id) ?? [])
-    .filter(({ facts }) => facts.has(properties.rating.key));
+  const highestPressureAt = pressuresReadIn(system);
+  return allParts(system).flatMap((rated): readonly Remark[] => {
+    const rating = estimateFact(rated, properties.rating);
+    const stated = rating && highestPressureAt(rated);
+    if (stated === undefined || !(stated.pressure.low > rating.high)) return [];
+    const { pressure, written: like, where, subject, origin } = stated;
+    const rest = `brake hose is proved at ${written(pressureMarks.hoseProof.pressure, like)}`;
+    return [
+      {
+        message: `${rated.label} is rated ${written(rating.high, like)}, and ${writeEstimate(pressure, { like })} was measured in its circuit, at ${where}. Fit one that is rated above what the circuit reaches; ${rest}.`,
+        origin: rated.facts.get(properties.rating.key)?.origin ?? rated.nameOrigin,
+        subject: rated.id,
+        ...(subject === undefined ? {} : { also: [subject] }),
+        related: [{ message: 'the reading', origin }],
+      },
+    ];
+  });
 }

@@ -5,4 +5,5 @@ export { type MeasureOptions, measureSheet } from './measure.ts';
 export { partsSheet } from './parts.ts';
 export type { Data, Sheet } from './sheet.ts';
 export { withUnread } from './unread.ts';
+export { sheetBody } from './write/html.ts';
 export { type SheetFormat, sheetFormats, writeSheet } from './write/index.ts';

@@ -14,15 +14,14 @@ export interface MeasureHow {
 
 const row = (tool: string, how: string, of?: MeasureHow['of']): MeasureHow => ({ tool, how, ...(of ? { of } : {}) });
 
-const maker = 'papers';
-const byMaker = row(maker, 'Take it from the maker’s manual or data sheet; it is not read off the part.');
+const byMaker = row('papers', 'Take it from the maker’s manual or data sheet; it is not read off the part.');
 
 /** By the key of the property. */
 export const measureHows: Readonly<Record<string, MeasureHow>> = {
   height: row('tape, spirit level', 'Straight up from the datum of the file, vehicle level and at its usual load.'),
   dated: row('eye, lamp', 'Read the date printed, woven or embossed on the hose: month or quarter, and year.'),
   filled: row(
-    maker,
+    'papers',
     'From the service book or a tag at the reservoir. If nobody knows, take the fluid as old and renew it.',
   ),
   volume: row(
@@ -175,6 +174,35 @@ export const measureHows: Readonly<Record<string, MeasureHow>> = {
   ends: row('eye', 'Count the pistons of one cylinder: one, or two that go apart.'),
   expanders: row('eye', 'With the pistons out: thin metal cups behind the rubber ones, under the spring.'),
   'cup-gap': row('depth gauge', 'Pistons at rest: from cup to cup, or from the cup to the closed end.'),
+  diaphragm: row('tape', 'Outside of the shell less the flange on both sides; or from the maker’s data.'),
+  'axle-ratio': row(
+    'chalk',
+    'Mark shaft and wheel and count turns of the shaft for one turn of both wheels; or the plate on the axle.',
+  ),
+  compliance: row(
+    'syringe, pressure gauge',
+    'Gaps closed, fluid that goes in between two pressures, over their difference; without a bench, take it as assumed.',
+  ),
+  'push-out': row(
+    'low-pressure gauge',
+    'Raise the pressure slowly, wheel off the ground, until it just drags when turned by hand.',
+  ),
+  'pivot-radius': row('rule', 'From the middle of the hub to the middle of the pivot pin.'),
+  'lever-arm': row(
+    'rule, square',
+    'From the pivot of the shoe at right angles to the line along which the piston pushes.',
+  ),
+  'lining-start': row('protractor', 'At the hub’s centre, from the pivot of the shoe to where its lining begins.'),
+  'lining-end': row('protractor', 'At the hub’s centre, from the pivot of the shoe to where its lining ends.'),
+  'lining-arc': row(
+    'protractor, tape',
+    'Length of the lining along its curve over the radius of the drum, in radians; or with a protractor at the hub’s centre.',
+  ),
+  'cylinder-offset': row('rule', 'From the hub’s centre straight up to the axis of the pistons.'),
+  'adjuster-offset': row('rule', 'From the hub’s centre straight down to the adjuster’s axis.'),
+  'anchor-offset': row('rule', 'From the hub’s centre straight up to the middle of the anchor pin.'),
+  'static-friction': row('papers', 'From the maker’s data; without them take it as assumed.'),
+  'inner-diameter': row('rule', 'Across the disc, between the inner edges of the bright band.'),
   pistons: row('eye', 'Count them on one side of the disc.'),
   mounting: row('eye', 'Pistons on both sides and bolted down: fixed. On one side and moving on pins: sliding.'),
   area: row('micrometer', 'From the diameter of the piston: π/4 × diameter².'),
@@ -187,8 +215,8 @@ export const measureHows: Readonly<Record<string, MeasureHow>> = {
   ),
   'pull-ratio': row('tape', 'Lengths of the lever in the brake: cable pin to pivot over pivot to shoe or strut.'),
   clearance: row('feeler gauge', 'Between pad and disc after the pedal was pressed and released, both sides added.'),
-  class: row(maker, 'From the registration papers.'),
-  'first-use': row(maker, 'Year of first registration or manufacture, from the papers or the plate.'),
+  class: row('papers', 'From the registration papers.'),
+  'first-use': row('papers', 'Year of first registration or manufacture, from the papers or the plate.'),
   wheelbase: row('tape, plumb bob', 'Hub centre to hub centre, wheels straight, both sides.'),
   'track-front': row('tape', 'Middle of tyre to middle of tyre, at the ground.'),
   'track-rear': row('tape', 'Middle of tyre to middle of tyre, at the ground.'),

@@ -76,7 +76,7 @@ function entryOf(item: MeasureItem, system: System, needs: Needs): Entry {
   return {
     corner: cornerOf(owner, system),
     item,
-    what: owner.kind === 'fluid' ? `${fact}: ${owner.label}` : `${fact} of ${labelOf(owner)}`,
+    what: owner.kind === 'fluid' ? `${fact} (${owner.label})` : `${fact} of ${labelOf(owner)}`,
     tool,
     how,
     neededFor: certainty === 'unknown' && owner.kind === 'part' ? needs(owner.part.id, origin) : [],

@@ -2,7 +2,7 @@
 import type { Figure, Figures } from '../figures/index.ts';
 import { defaultUnitFor, type Si, si, writeQuantity } from '../quantity/index.ts';
 import { type Bottle, bottlesFor, fillingFactor, fluidBottles } from '../standards/fluid-bottles.ts';
-import { fluidNames, fluids } from '../standards/fluids.ts';
+import { type FluidName, fluidNames, fluids } from '../standards/fluids.ts';
 import { wordOf } from '../system/fact-of.ts';
 import { properties } from '../system/kinds/index.ts';
 import type { Part } from '../system/part.ts';
@@ -26,9 +26,12 @@ export function fluidRows(system: System, figures: Figures): readonly PartsRow[]
   const others = apart.map((reservoir) =>
     rowOf(wordOf(reservoir, properties.fluidGrade), volumeFrom(reservoir, system, figures), system, reservoir),
   );
-  // What is apart is not taken from the whole: a little too much of the usual fluid is better than a guess.
-  return [rowOf(usual, volumeIn(whole), system), ...others];
+  const all = rowOf(usual, volumeIn(whole), system);
+  return [{ ...all, remarks: [...all.remarks, alsoCounted] }, ...others];
 }
+
+/** A little too much of the usual fluid is better than a guess at what is in which circuit. */
+const alsoCounted = 'The first line counts the circuits with the other fluid too.';
 
 /** A reservoir with a fluid other than that of the file. */
 function isApart(part: Part, { fluids: stated }: System): boolean {
@@ -73,8 +76,7 @@ function volumeFrom(reservoir: Part, system: System, figures: Figures): Held {
 
 function rowOf(grade: string | undefined, { volume, lacking }: Held, system: System, reservoir?: Part): PartsRow {
   const name = fluidNames.find((each) => each === grade);
-  const item =
-    name === undefined ? 'brake fluid, grade not stated' : `brake fluid ${fluids[name].words}, in sealed bottles`;
+  const item = itemWords(name);
   const neededBy = reservoir
     ? [{ id: reservoir.id, label: `the circuit of ${reservoir.label}` }]
     : [{ id: 'system', label: system.vehicle?.caption ?? 'the whole system' }];
@@ -95,9 +97,18 @@ function rowOf(grade: string | undefined, { volume, lacking }: Held, system: Sys
     remarks: [
       `It holds ${least}${litres(volume)}; ${fillingFactor.times} times that fills, bleeds and flushes it (common practice). As sold: ${bottleWords(wanted, fluidBottles.litres)}, or ${bottleWords(wanted, fluidBottles.pints)}.`,
       ...(lacking.length > 0 ? [`Not counted, since it is not known: ${someOf(lacking)}.`] : []),
-      'Glycol fluid draws water: buy it fresh, and throw away what stays in an opened bottle.',
+      ...(name !== undefined && fluids[name].base === 'glycol' ? [drawsWater] : []),
     ],
   };
+}
+
+const drawsWater = 'Glycol fluid draws water: buy it fresh, and throw away what stays in an opened bottle.';
+
+function itemWords(name: FluidName | undefined): string {
+  if (name === undefined) return 'brake fluid, grade not stated';
+  return fluids[name].base === 'mineral'
+    ? 'mineral oil as the vehicle’s maker names it, in sealed bottles'
+    : `${fluids[name].words} brake fluid, in sealed bottles`;
 }
 
 /** The first few, and how many more there are. */

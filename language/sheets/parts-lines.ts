@@ -49,6 +49,8 @@ function amountOf(needed: Si<'length'>, bench: Bench): PartsRow['amount'] {
   return { kind: 'length', metres, words: ofStock(metres, bench) };
 }
 
+const roughly = { inch: { fraction: 2 }, metric: { decimals: 0 } } as const;
+
 /** As it is cut from a roll. */
 const saleStep = { inch: 0.1524, metric: 0.1 } as const;
 
@@ -60,7 +62,7 @@ function tubeRemark({ plan, bench, needed }: StockGroup): string {
     ofStock(usualStock.stock, bench),
   ];
   const rolls = plan.lengths.length;
-  const test = writeQuantity(usualStock.testPiece, { unit: bench.like.unit, precision: { significant: 2 } });
+  const test = writeQuantity(usualStock.testPiece, { unit: bench.like.unit, precision: roughly[bench.family] });
   return `The pieces take ${taken}, with 1 mm for each cut and ${test} for test flares; a tenth more is spare. ${rolls === 1 ? 'One roll' : `${rolls} rolls`} of ${coil} hold${rolls === 1 ? 's' : ''} them.`;
 }
 

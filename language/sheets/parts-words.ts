@@ -50,7 +50,7 @@ const needed: Readonly<Partial<Record<PartKind, readonly { readonly key: string 
 };
 
 /** "wheel cylinder": the kind without its article. */
-export const kindWords = ({ kind }: Pick<Part, 'kind'>): string => kindRow(kind).title.replace(/^(a|an) /, '');
+const kindWords = ({ kind }: Pick<Part, 'kind'>): string => kindRow(kind).title.replace(/^(a|an) /, '');
 
 /** The part with its ports. */
 export function describe(part: Part): Described {
@@ -128,7 +128,7 @@ export function connectionWords(connection: Connection): string {
 const sized = (what: string, size: Extract<Connection, { kind: 'banjo' }>['hole']): string =>
   size === undefined || size.kind === 'unknown' ? what : `${what} ${writeStated(size)}`;
 
-export const threadName = (fact: ThreadFact): string => (fact.kind === 'known' ? fact.thread.name : 'thread not known');
+const threadName = (fact: ThreadFact): string => (fact.kind === 'known' ? fact.thread.name : 'thread not known');
 
 /** "2 × 3/8-24 female": like ones counted, in the order in which they are first met. */
 function counted(words: readonly string[]): readonly string[] {

@@ -76,18 +76,21 @@ function groupBlocks(group: PartsGroup, rows: readonly PartsRow[]): readonly Blo
   const own = rows.filter((row) => row.group === group);
   if (own.length === 0) return [];
   const remarks = [...new Set(own.flatMap((row) => row.remarks))];
-  const columns = [right('how many'), left('what'), left('needed by'), left('number'), left('bought, arrived')];
+  // A column that would be empty takes room from the words.
+  const optional = [
+    { column: left('number'), cell: (row: PartsRow) => row.number ?? '' },
+    { column: left('bought, arrived'), cell: buyingWords },
+  ].filter(({ cell }) => own.some((row) => cell(row) !== ''));
   const table: Block = {
     kind: 'table',
-    columns,
+    columns: [right('how many'), left('what'), left('needed by'), ...optional.map(({ column }) => column)],
     rows: own.map((row) => ({
       tick: tickOf(row),
       cells: [
         amountWords(row),
         itemWords(row),
         row.neededBy.map(({ label }) => label).join(', '),
-        row.number ?? '',
-        buyingWords(row),
+        ...optional.map(({ cell }) => cell(row)),
       ],
     })),
   };
