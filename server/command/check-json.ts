@@ -6,7 +6,7 @@ import { type Place, titleOf } from './circuit-file.ts';
 import { type CheckedFile, tallyOf } from './findings.ts';
 import { measuringJson, written } from './json-parts.ts';
 
-export const checkSchema = 'linewright/check/1';
+const checkSchema = 'linewright/check/1';
 
 export function checkJson({ state, checked, unusable }: CheckReport): string {
   const findings = checked.flatMap((file) => file.findings);

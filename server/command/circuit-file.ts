@@ -85,7 +85,7 @@ export function openCircuit(named: string, { folder, workspace, services }: Open
  * Files may be used from the checkout that holds the circuit, else from the folder of the command where that holds it,
  * else from the folder of the circuit.
  */
-export function workspaceOf(path: string, folder: string): string {
+function workspaceOf(path: string, folder: string): string {
   for (let above = dirname(path); ; above = dirname(above)) {
     if (existsSync(join(above, '.git'))) return above;
     if (dirname(above) === above) break;

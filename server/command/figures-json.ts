@@ -15,7 +15,7 @@ import { type Place, titleOf } from './circuit-file.ts';
 import type { FiguresReport } from './figures-text.ts';
 import { measuringJson, written } from './json-parts.ts';
 
-export const figuresSchema = 'linewright/figures/1';
+const figuresSchema = 'linewright/figures/1';
 
 type PlaceOf = (origin: Origin) => Place;
 

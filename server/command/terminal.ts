@@ -15,7 +15,7 @@ export interface Terminal {
   complain(text: string): void;
 }
 
-export type Tone = 'strong' | 'quiet' | 'error' | 'warning' | 'question' | 'information' | 'good';
+type Tone = 'strong' | 'quiet' | 'error' | 'warning' | 'question' | 'information' | 'good';
 
 /** Sets a piece of text in a tone, or leaves it as it is. */
 export type Paint = (tone: Tone, text: string) => string;

@@ -1,4 +1,5 @@
 /** Prints what was measured, each row with the exponent by which it grows from the smaller generated file to the larger. */
+import { cpus, loadavg } from 'node:os';
 import type { Measured } from './main.ts';
 import { growthExponent } from './statistics.ts';
 
@@ -48,7 +49,14 @@ export function printTable(measured: readonly Measured[]): void {
       .join('  ')
       .trimEnd();
   const rule = widths.map((width) => '-'.repeat(width)).join('  ');
-  process.stdout.write(`${[line(heads), rule, ...body.map(line)].join('\n')}\n`);
+  process.stdout.write(`${[line(heads), rule, ...body.map(line), '', machine()].join('\n')}\n`);
+}
+
+/** What the figures were had on; a busy machine makes every wait longer. */
+function machine(): string {
+  const load = loadavg()[0] ?? 0;
+  const busy = load > cpus().length ? '; it was busy, so waits are longer than they need to be' : '';
+  return `Node ${process.versions.node}, ${cpus().length} processors, load ${load.toFixed(1)}${busy}.`;
 }
 
 function shown(value: number | undefined, unit: Row['unit']): string {

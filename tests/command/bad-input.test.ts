@@ -1,4 +1,3 @@
-import { execFileSync } from 'node:child_process';
 import { symlinkSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
@@ -30,7 +29,8 @@ const folder = garage({
 const bench = join(folder, 'bench');
 symlinkSync(join(folder, 'secret.circuit'), join(bench, 'link.circuit'));
 symlinkSync(join(bench, 'round.circuit'), join(bench, 'round.circuit'));
-execFileSync('mkfifo', [join(bench, 'pipe.circuit')]);
+// Whoever reads it never comes to an end.
+symlinkSync('/dev/zero', join(bench, 'device.circuit'));
 
 async function command(...args: readonly string[]) {
   const terminal = captured(bench);
@@ -45,7 +45,7 @@ describe('a file that cannot be used', () => {
     ['binary.circuit', 'This is not a text file, so it is not read as a circuit.'],
     ['latin-1.circuit', 'This is not text in UTF-8; save it as UTF-8.'],
     ['utf-16.circuit', 'This file is written in UTF-16; save it as UTF-8.'],
-    ['pipe.circuit', 'This is no ordinary file.'],
+    ['device.circuit', 'This is no ordinary file.'],
     ['round.circuit', 'Its symbolic links lead in a circle.'],
     ['notes.txt', 'A circuit file has a name that ends in .circuit.'],
     [
