@@ -11,6 +11,7 @@ import { once, remembered } from './remembered.ts';
 import type { Development } from './route-geometry.ts';
 import { centrelineLength } from './run-centreline-length.ts';
 import { developmentOf } from './run-route.ts';
+import { type Braking, brakingOf } from './vehicle/braking.ts';
 
 export interface FigureContext {
   readonly system: System;
@@ -23,6 +24,8 @@ export interface FigureContext {
   highestPressureAt(part: Part): StatedPressure | undefined;
   /** Pressures, strokes and pedal travel for a push. */
   readonly network: Network;
+  /** Brakes, axles and load cases. */
+  readonly braking: Braking;
 }
 
 export function contextOf(system: System): FigureContext {
@@ -30,6 +33,7 @@ export function contextOf(system: System): FigureContext {
   for (const row of partVolumes) for (const kind of row.kinds) volumesByKind.set(kind, row);
   const pressures = once(() => pressuresReadIn(system));
   const network = once(() => networkOf(context));
+  const braking = once(() => brakingOf(context));
   const context: FigureContext = {
     system,
     developmentOf: remembered(developmentOf),
@@ -38,6 +42,9 @@ export function contextOf(system: System): FigureContext {
     highestPressureAt: (part) => pressures()(part),
     get network() {
       return network();
+    },
+    get braking() {
+      return braking();
     },
   };
   return context;

@@ -1,7 +1,9 @@
 /** Which pressure stands in each cylinder and caliper for a pressure in the master, through the valves on the way. */
 import { type Estimate, si } from '../../quantity/index.ts';
+import type { Volume } from '../../system/fluid-graph.ts';
 import { properties } from '../../system/kinds/index.ts';
 import type { Part, PartId } from '../../system/part.ts';
+import { pressureBodiesOf } from '../../system/pressure-bodies.ts';
 import type { System } from '../../system/system.ts';
 import { chamberArea } from '../chamber.ts';
 import type { FigureContext } from '../context.ts';
@@ -47,13 +49,14 @@ export function linePressures({ context, consumers, without }: LineOptions): Lin
   const chambers = system.circuits
     .filter(({ reachOf }) => [...consumers].some((part) => reachOf.has(part)))
     .flatMap(({ chamber }) => system.partById.get(chamber) ?? []);
+  const { meetings } = pressureBodiesOf(system);
   const curves: ValveCurve[] = [];
   const circuits: PressedCircuit[] = [];
-  const needs: Need[] = [...mastersApart(chambers, system)];
+  const needs: Need[] = [...mastersApart(chambers, system), ...pathsUnsaid(meetings, { system, consumers })];
   for (const chamber of chambers) {
     const ratio = pressureRatio(chamber, context);
     if (typeof ratio === 'number')
-      circuits.push(pressedCircuit(chamber, ratio, { system, without, consumers, curves }));
+      circuits.push(pressedCircuit(chamber, ratio, { system, without, consumers, curves, meetings }));
     else needs.push(...ratio);
   }
   return {
@@ -82,10 +85,14 @@ const isReducing =
 function pressedCircuit(
   chamber: Part,
   ratio: number,
-  around: Omit<LineOptions, 'context'> & { readonly system: System; readonly curves: ValveCurve[] },
+  around: Omit<LineOptions, 'context'> & {
+    readonly system: System;
+    readonly curves: ValveCurve[];
+    readonly meetings: readonly Volume[];
+  },
 ): PressedCircuit {
   const { system, consumers, without, curves } = around;
-  const { zones } = zonesOf(chamber, system, []);
+  const { zones } = zonesOf(chamber, system, around.meetings);
   const wanted = zones.flatMap(({ volumes }, zone) =>
     volumes.filter(({ part }) => consumers.has(part)).map(({ part }) => ({ part, zone })),
   );
@@ -128,4 +135,16 @@ function mastersApart(chambers: readonly Part[], system: System): readonly Need[
   const [first, second] = masters.flatMap((id) => system.partById.get(id) ?? []);
   if (first === undefined || second === undefined) return [];
   return [{ name: `how the push is shared between ${first.label} and ${second.label}`, origin: second.nameOrigin }];
+}
+
+/** In these the fluid of two chambers would meet, unless the part keeps it apart. */
+function pathsUnsaid(
+  meetings: readonly Volume[],
+  { system, consumers }: { readonly system: System; readonly consumers: ReadonlySet<PartId> },
+): readonly Need[] {
+  const parts = new Set(meetings.filter(({ part }) => consumers.has(part)).map(({ part }) => part));
+  return [...parts].flatMap((id) => {
+    const part = system.partById.get(id);
+    return part === undefined ? [] : [{ name: `path of ${part.label}`, origin: part.nameOrigin }];
+  });
 }
