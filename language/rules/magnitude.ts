@@ -80,7 +80,8 @@ function aboveRating(system: System): readonly Remark[] {
   const highestPressureAt = pressuresReadIn(system);
   return allParts(system).flatMap((rated): readonly Remark[] => {
     const rating = estimateFact(rated, properties.rating);
-    const stated = rating && highestPressureAt(rated);
+    if (rating === undefined) return [];
+    const stated = highestPressureAt(rated);
     if (stated === undefined || !(stated.pressure.low > rating.high)) return [];
     const { pressure, written: like, where, subject, origin } = stated;
     const rest = `brake hose is proved at ${written(pressureMarks.hoseProof.pressure, like)}`;
