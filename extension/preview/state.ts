@@ -12,7 +12,7 @@ export interface PreviewState {
   readonly placement?: Placement;
 }
 
-/** A point p of the picture is shown at scale·p + (x, y), in CSS pixels of the panel. */
+/** The point (x, y) of the picture lies in the middle of the panel, however large that is. */
 export interface View {
   readonly scale: number;
   readonly x: number;

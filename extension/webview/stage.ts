@@ -1,10 +1,20 @@
 /** The canvas: holds the picture, pans and zooms it by mouse, touch and key, and says where parts are on the screen. */
 import { select } from 'd3-selection';
-import { type D3ZoomEvent, type ZoomTransform, zoom, zoomIdentity, zoomTransform } from 'd3-zoom';
+import { type D3ZoomEvent, zoom, zoomIdentity } from 'd3-zoom';
 import type { View } from '../preview/state.ts';
 import { readPicture } from './clean.ts';
 import { patch } from './patch.ts';
-import { type Box, broughtIntoSight, centred, fitIn, panned, scaleLimits, zoomed } from './view.ts';
+import {
+  type Box,
+  broughtIntoSight,
+  centred,
+  fitIn,
+  panned,
+  scaleLimits,
+  transformOf,
+  viewOf,
+  zoomed,
+} from './view.ts';
 
 export interface Stage {
   /** False if the text is not a picture; the one on show stays then. */
@@ -32,8 +42,10 @@ export function createStage({ svg, onLook }: StageParts): Stage {
   viewport.setAttribute('class', 'viewport');
   svg.append(viewport);
   let picture: Box = { x: 0, y: 0, width: 0, height: 0 };
-  let fitted = true;
+  /** Undefined while the picture is fitted. */
+  let chosen: View | undefined;
 
+  const panel = () => ({ width: svg.clientWidth, height: svg.clientHeight });
   const behaviour = zoom<SVGSVGElement, unknown>()
     .scaleExtent([scaleLimits.least, scaleLimits.most])
     .extent((): [[number, number], [number, number]] => [
@@ -42,28 +54,29 @@ export function createStage({ svg, onLook }: StageParts): Stage {
     ])
     .on('zoom', ({ transform, sourceEvent }: D3ZoomEvent<SVGSVGElement, unknown>) => {
       viewport.setAttribute('transform', transform.toString());
-      // Without an event of the browser the change came from this file, which tells of it itself.
+      // Without an event of the browser the change came from this file, which keeps account itself.
       if (sourceEvent) {
-        fitted = false;
-        onLook(asView(transform));
+        chosen = viewOf({ scale: transform.k, x: transform.x, y: transform.y }, panel());
+        onLook(chosen);
       }
     });
   const canvas = select<SVGSVGElement, unknown>(svg).call(behaviour).on('dblclick.zoom', null);
 
-  const panel = () => ({ width: svg.clientWidth, height: svg.clientHeight });
-  const current = () => asView(zoomTransform(svg));
-  const apply = ({ scale, x, y }: View) => {
+  const current = () => chosen ?? fitIn(picture, panel());
+  const draw = () => {
+    if (picture.width === 0 || panel().width === 0) return;
+    const { scale, x, y } = transformOf(current(), panel());
     canvas.call(behaviour.transform, zoomIdentity.translate(x, y).scale(scale));
   };
+  const look = (view: View | undefined) => {
+    chosen = view;
+    draw();
+  };
   const choose = (view: View) => {
-    fitted = false;
-    apply(view);
+    look(view);
     onLook(view);
   };
-  const refit = () => {
-    if (fitted && picture.width > 0 && panel().width > 0) apply(fitIn(picture, panel()));
-  };
-  new ResizeObserver(refit).observe(svg);
+  new ResizeObserver(draw).observe(svg);
 
   return {
     show: (text) => {
@@ -75,7 +88,7 @@ export function createStage({ svg, onLook }: StageParts): Stage {
       if (!(group instanceof Element)) return false;
       group.append(...next.childNodes);
       patch(viewport, group);
-      refit();
+      draw();
       return true;
     },
     clear: () => {
@@ -83,13 +96,9 @@ export function createStage({ svg, onLook }: StageParts): Stage {
       picture = { x: 0, y: 0, width: 0, height: 0 };
     },
     isEmpty: () => viewport.childElementCount === 0,
-    look: (view) => {
-      fitted = view === undefined;
-      if (view === undefined) refit();
-      else apply(view);
-    },
-    fullSize: () => choose(centred(picture, panel(), 1)),
-    zoomBy: (factor) => choose(zoomed(current(), panel(), factor)),
+    look,
+    fullSize: () => choose(centred(picture, 1)),
+    zoomBy: (factor) => choose(zoomed(current(), factor)),
     panBy: (by) => choose(panned(current(), by)),
     bringIntoSight: (part) => {
       const frame = svg.getBoundingClientRect();
@@ -103,8 +112,4 @@ export function createStage({ svg, onLook }: StageParts): Stage {
       return found instanceof SVGElement ? found : undefined;
     },
   };
-}
-
-function asView({ k, x, y }: ZoomTransform): View {
-  return { scale: k, x, y };
 }

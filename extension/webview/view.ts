@@ -15,32 +15,41 @@ export const scaleLimits = { least: 0.1, most: 8 } as const;
 
 const margin = 16;
 
-/** The whole picture in the middle of the panel, never larger than one and a half times its natural size. */
+/** Moves a point p of the picture to scale·p + (x, y), in CSS pixels of the panel. */
+export interface Transform {
+  readonly scale: number;
+  readonly x: number;
+  readonly y: number;
+}
+
+export function transformOf({ scale, x, y }: View, panel: Size): Transform {
+  return { scale, x: panel.width / 2 - scale * x, y: panel.height / 2 - scale * y };
+}
+
+export function viewOf({ scale, x, y }: Transform, panel: Size): View {
+  return { scale, x: (panel.width / 2 - x) / scale, y: (panel.height / 2 - y) / scale };
+}
+
+/** The whole picture, never larger than one and a half times its natural size. */
 export function fitIn(picture: Box, panel: Size): View {
   const wide = Math.max(1, panel.width - 2 * margin) / Math.max(1, picture.width);
   const high = Math.max(1, panel.height - 2 * margin) / Math.max(1, picture.height);
-  return centred(picture, panel, clampScale(Math.min(wide, high, 1.5)));
+  return centred(picture, clampScale(Math.min(wide, high, 1.5)));
 }
 
-/** The picture at a given scale with its middle in the middle of the panel. */
-export function centred(picture: Box, panel: Size, scale: number): View {
-  return {
-    scale,
-    x: panel.width / 2 - scale * (picture.x + picture.width / 2),
-    y: panel.height / 2 - scale * (picture.y + picture.height / 2),
-  };
+/** The middle of the picture in the middle of the panel. */
+export function centred({ x, y, width, height }: Box, scale: number): View {
+  return { scale, x: x + width / 2, y: y + height / 2 };
 }
 
 /** What lies in the middle of the panel stays there. */
-export function zoomed(view: View, panel: Size, factor: number): View {
-  const scale = clampScale(view.scale * factor);
-  const ratio = scale / view.scale;
-  const middle = { x: panel.width / 2, y: panel.height / 2 };
-  return { scale, x: middle.x - ratio * (middle.x - view.x), y: middle.y - ratio * (middle.y - view.y) };
+export function zoomed(view: View, factor: number): View {
+  return { ...view, scale: clampScale(view.scale * factor) };
 }
 
+/** Moves the picture by CSS pixels. */
 export function panned(view: View, by: { readonly x: number; readonly y: number }): View {
-  return { ...view, x: view.x + by.x, y: view.y + by.y };
+  return { ...view, x: view.x - by.x / view.scale, y: view.y - by.y / view.scale };
 }
 
 /** Moves no farther than needed to have the part (in CSS pixels of the panel) in sight; not at all if it is. */

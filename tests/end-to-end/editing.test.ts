@@ -87,22 +87,21 @@ test('by keyboard: Tab to a part, Enter to its line, Escape to the text', async 
   await expect.poll(() => window.page.locator('.monaco-editor.focused').count()).toBe(1);
 });
 
-test('the picture is saved as SVG and as PNG where the reader says', async () => {
+test('the picture is saved as SVG and as PNG, proposed beside the circuit file', async () => {
   const { window, folder } = session;
   for (const format of ['svg', 'png'] as const) {
     await window
       .preview()
       .getByRole('button', { name: `Save as ${format.toUpperCase()}` })
       .click();
-    const target = path.join(folder, `saved.${format}`);
-    await window.answerSaveDialog(target);
-    await expect.poll(() => sizeOf(target)).toBeGreaterThan(1000);
+    await window.acceptSaveDialog(`car.${format}`);
+    await expect.poll(() => sizeOf(path.join(folder, `car.${format}`))).toBeGreaterThan(1000);
   }
-  const svg = readFileSync(path.join(folder, 'saved.svg'), 'utf8');
+  const svg = readFileSync(path.join(folder, 'car.svg'), 'utf8');
   expect(svg).toMatch(/^<svg [^>]*xmlns=/);
   expect(svg).toContain('front-tee');
   expect(svg).toContain('<style>');
-  expect(readFileSync(path.join(folder, 'saved.png')).subarray(1, 4).toString()).toBe('PNG');
+  expect(readFileSync(path.join(folder, 'car.png')).subarray(1, 4).toString()).toBe('PNG');
 });
 
 test('after a reload of the window the same picture is there again', async () => {

@@ -54,7 +54,7 @@ test('hovering over a run shows its figures and how they came about', async () =
   await window.goTo(lineOf('to-fit run front-feed'), 14);
   await window.command('Show or Focus Hover');
   const hover = window.page.locator('.monaco-hover:visible');
-  await expect.poll(async () => (await hover.allTextContents()).join(), { timeout: 15_000 }).toMatch(/cut length/i);
+  await expect.poll(async () => (await hover.allTextContents()).join()).toMatch(/cut length/i);
   const text = (await hover.allTextContents()).join();
   expect(text).toMatch(/volume/i);
   expect(text).toMatch(/\d+(\.\d+)?( \d+\/\d+)?\s(mm|m|in|ft)\b/);
@@ -107,10 +107,12 @@ test('a schematic that was hidden comes back as it was', async () => {
   const { window } = session;
   await window.preview().getByRole('button', { name: 'Zoom in' }).click();
   const zoomed = await window.preview().locator('#stage > .viewport').getAttribute('transform');
+  await window.focusEditor('orchard-van.circuit');
   await window.command('View: Toggle Maximize Editor Group');
+  await part('main').waitFor({ state: 'hidden' });
   await window.command('View: Toggle Maximize Editor Group');
   await part('main').waitFor();
-  expect(await window.preview().locator('#stage > .viewport').getAttribute('transform')).toBe(zoomed);
+  await expect.poll(() => window.preview().locator('#stage > .viewport').getAttribute('transform')).toBe(zoomed);
 });
 
 test('the language server can be started anew', async () => {

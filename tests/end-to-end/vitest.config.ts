@@ -8,5 +8,7 @@ export default defineConfig({
     fileParallelism: false,
     testTimeout: 90_000,
     hookTimeout: 120_000,
+    // A browser and an editor on a busy machine take their time.
+    expect: { poll: { timeout: 20_000 } },
   },
 });

@@ -22,7 +22,7 @@ test('findings, hover and schematic without a process anywhere', async () => {
     await window.goTo(carLines.findIndex((line) => line.startsWith('run main-to-front-tee')) + 1, 8);
     await window.command('Show or Focus Hover');
     const hover = page.locator('.monaco-hover:visible');
-    await expect.poll(async () => (await hover.allTextContents()).join(), { timeout: 15_000 }).toMatch(/cut length/i);
+    await expect.poll(async () => (await hover.allTextContents()).join()).toMatch(/cut length/i);
     await page.keyboard.press('Escape');
 
     await window.focusEditor('car.circuit');

@@ -8,6 +8,7 @@ import {
   type Page,
   type Request,
 } from 'playwright-core';
+import { expect } from 'vitest';
 
 export interface WindowOptions {
   /** Where the editor server is. */
@@ -28,8 +29,8 @@ export interface EditorWindow {
   readonly goTo: (line: number, column?: number) => Promise<void>;
   /** Puts the keyboard into the text of a file that is open already. */
   readonly focusEditor: (name: string) => Promise<void>;
-  /** Types a path into the editor's own save dialog and confirms it. */
-  readonly answerSaveDialog: (path: string) => Promise<void>;
+  /** Accepts the file of this name that the editor's own save dialog proposes. */
+  readonly acceptSaveDialog: (name: string) => Promise<void>;
   /** Loads the window anew, as after a restart. */
   readonly reload: () => Promise<void>;
   /** The line that the cursor is on, from 1. */
@@ -82,18 +83,17 @@ function watchRequests(context: BrowserContext): () => Promise<string[]> {
 function actions(page: Page) {
   const palette = page.locator('.quick-input-widget input.input');
   const command = async (title: string) => {
-    // A list that is opened before our commands are known does not get them later.
+    // A list that is opened before our commands are known does not get them later, and one that is opened while
+    // something else takes the keyboard closes again: then it is opened anew.
     for (let attempt = 1; ; attempt++) {
-      await page.keyboard.press('F1');
-      await palette.waitFor();
-      await palette.fill(`>${title}`);
-      const row = page.locator('.quick-input-list .monaco-list-row').filter({ hasText: title }).first();
       try {
-        await row.waitFor({ timeout: attempt < 8 ? 2000 : 10_000 });
-        await row.click();
+        await page.keyboard.press('F1');
+        await palette.fill(`>${title}`, { timeout: 3000 });
+        const row = page.locator('.quick-input-list .monaco-list-row').filter({ hasText: title }).first();
+        await row.click({ timeout: 3000 });
         return;
       } catch (error) {
-        if (attempt === 8) throw error;
+        if (attempt === 10) throw error;
         await page.keyboard.press('Escape');
         await palette.waitFor({ state: 'hidden' });
       }
@@ -129,9 +129,8 @@ function actions(page: Page) {
       await page.locator(`.tab[data-resource-name="${name}"]`).first().click();
       await page.locator('.monaco-editor.focused').first().waitFor();
     },
-    answerSaveDialog: async (path: string) => {
-      await palette.waitFor();
-      await palette.fill(path);
+    acceptSaveDialog: async (name: string) => {
+      await expect.poll(async () => (await palette.inputValue()).endsWith(`/${name}`)).toBe(true);
       await page.locator('.quick-input-widget .quick-input-action, .quick-input-widget .monaco-button').first().click();
       await palette.waitFor({ state: 'hidden' });
     },
