@@ -8,6 +8,7 @@ import { allParts, type FileReading, type System } from '../system/system.ts';
 import { cornerOf, cornerOfPart } from './measure-corners.ts';
 import { howToMeasure } from './measure-how.ts';
 import { labelOf, type MeasureItem, measureItems } from './measure-items.ts';
+import { measureBeforeOrdering } from './parts.ts';
 import { type Block, type Data, left, type Row, type Sheet } from './sheet.ts';
 
 export interface MeasureOptions {
@@ -28,6 +29,8 @@ export function measureSheet(
   const questions = findings
     .filter(({ severity }) => severity === 'question')
     .map((finding) => ({ corner: cornerOfFinding(finding, system), ...finding }));
+  const listed = new Set(entries.map(({ what }) => what));
+  const beforeOrdering = measureBeforeOrdering(reading, system, figures).filter((what) => !listed.has(what));
   const corners = [...new Set([...entries, ...questions].map(({ corner }) => corner))];
   return {
     id: 'measure',
@@ -35,7 +38,7 @@ export function measureSheet(
     subtitle: `${system.vehicle?.caption ?? system.vehicle?.name ?? 'Circuit'}, ${stateWords[system.state]}`,
     cautions,
     blocks: [
-      introduction(entries.length, questions.length),
+      introduction(entries.length + questions.length + beforeOrdering.length),
       ...corners.map(
         (corner): Block => ({
           kind: 'section',
@@ -46,8 +49,9 @@ export function measureSheet(
           ],
         }),
       ),
+      ...orderingOf(beforeOrdering),
     ],
-    data: dataOf(system, entries, questions),
+    data: dataOf(system, { entries, questions, beforeOrdering }),
     list: listOf(entries),
   };
 }
@@ -105,8 +109,8 @@ const isOf = (subject: string, part: string): boolean =>
 const holds = (outer: Origin, inner: Origin): boolean =>
   outer.uri === inner.uri && outer.start <= inner.start && inner.end <= outer.end;
 
-function introduction(count: number, questions: number): Block {
-  if (count + questions === 0) {
+function introduction(count: number): Block {
+  if (count === 0) {
     return {
       kind: 'paragraph',
       text: 'Nothing is left to measure: the file has no “?”, nothing assumed or about right, and no open question.',
@@ -151,6 +155,13 @@ function questionsOf(questions: readonly Question[]): readonly Block[] {
   ];
 }
 
+/** What the file does not ask for, and the shop will. */
+function orderingOf(facts: readonly string[]): readonly Block[] {
+  if (facts.length === 0) return [];
+  const items = facts.map((text) => ({ tick: 'open', text, details: [`Reading: ${blank}`] }) as const);
+  return [{ kind: 'section', title: 'Before parts are ordered', blocks: [{ kind: 'list', items }] }];
+}
+
 function cornerOfFinding({ subject }: Finding, system: System): string {
   const part = allParts(system).find(({ id, ports }) => id === subject || ports.some((port) => port.id === subject));
   return part === undefined ? 'The circuit as a whole' : cornerOfPart(part, system);
@@ -158,7 +169,13 @@ function cornerOfFinding({ subject }: Finding, system: System): string {
 
 const capital = (text: string): string => `${text.charAt(0).toUpperCase()}${text.slice(1)}`;
 
-function dataOf(system: System, entries: readonly Entry[], questions: readonly Question[]): Data {
+interface Contents {
+  readonly entries: readonly Entry[];
+  readonly questions: readonly Question[];
+  readonly beforeOrdering: readonly string[];
+}
+
+function dataOf(system: System, { entries, questions, beforeOrdering }: Contents): Data {
   return {
     state: system.state,
     toMeasure: entries.map(({ corner, item, tool, how, neededFor }) => ({
@@ -171,6 +188,7 @@ function dataOf(system: System, entries: readonly Entry[], questions: readonly Q
       how,
       neededFor: [...neededFor],
     })),
+    beforeOrdering: [...beforeOrdering],
     questions: questions.map(({ corner, code, subject, message }) => ({ where: corner, code, subject, message })),
   };
 }

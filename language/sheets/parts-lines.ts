@@ -77,9 +77,11 @@ function tooLongRemarks({ tooLong }: StockGroup['plan'], bench: Bench): readonly
 function tubeLacks({ tube, label }: Part): readonly string[] {
   const size = tube && estimateOf(tube.diameter);
   return [
-    ...(size === undefined ? [`tube of ${label}`] : size.assumed || size.about ? [`outside diameter of ${label}`] : []),
-    ...(tube !== undefined && (tube.wall === undefined || tube.wall.kind === 'unknown') ? [`wall of ${label}`] : []),
-    ...(tube !== undefined && tube.material === undefined ? [`material of ${label}`] : []),
+    ...(size === undefined ? [`tube of ${label}`] : size.assumed || size.about ? [`tube of ${label}`] : []),
+    ...(tube !== undefined && (tube.wall === undefined || tube.wall.kind === 'unknown')
+      ? [`tube wall of ${label}`]
+      : []),
+    ...(tube !== undefined && tube.material === undefined ? [`tube material of ${label}`] : []),
   ];
 }
 

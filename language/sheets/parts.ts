@@ -33,6 +33,11 @@ const cautions: readonly string[] = [
   'Only tube, hose, seals and fluid that are made for brakes, from a seller who says so.',
 ];
 
+/** "bore of rear-left cylinder": what has to be known before the parts can be ordered, each once. */
+export function measureBeforeOrdering(reading: FileReading, system: System, figures: Figures): readonly string[] {
+  return [...new Set(partsRows(reading, system, figures).flatMap(({ measureFirst }) => measureFirst))];
+}
+
 /** In the order of the groups. */
 function partsRows(reading: FileReading, system: System, figures: Figures): readonly PartsRow[] {
   const standings = standingsOf(system);

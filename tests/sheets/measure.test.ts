@@ -168,6 +168,14 @@ to-fit master new single { bore ?  port out: 3/8-24 inverted-flare plugged }
     expect(writeSheet(sheetOf(readCircuit(text)), 'text')).toContain('Needed for: area of a piston');
   });
 
+  it('has what has to be known before parts are ordered, where the file does not ask for it', () => {
+    const text =
+      'parking-brake hand { cable { 2026-03-01 replace } }\ndrum-brake front-left { cylinder { bore ?  port feed: 3/8-24 inverted-flare  2026-03-01 replace } }\n';
+    const words = writeSheet(sheetOf(readCircuit(text)), 'text') ?? '';
+    expect(words).toMatch(/Before parts are ordered\n-+\n\[ \] length of hand cable\n/);
+    expect(words.match(/bore of front-left cylinder/g)).toHaveLength(1);
+  });
+
   it('says so where nothing is left to measure', () => {
     expect(writeSheet(sheetOf(readCircuit('pedal stop { ratio 6 }\n')), 'text')).toContain(
       'Nothing is left to measure',

@@ -85,7 +85,9 @@ to-fit run front { tube 3/16 in  nut ?  flare ?  from main.out  to left.cylinder
 drum-brake left { cylinder { bore ?  port feed: ${seat}  bleeder {}  2026-03-01 replace } }
 `;
     const rows = list(text);
-    expect(rows.find(([group]) => group === 'tube')?.at(-1)).toBe('length of front; wall of front; material of front');
+    expect(rows.find(([group]) => group === 'tube')?.at(-1)).toBe(
+      'length of front; tube wall of front; tube material of front',
+    );
     expect(rows.find(([group]) => group === 'tube')?.[1]).toBe('not known');
     expect(rows.find(([, , what]) => what?.startsWith('wheel cylinder'))?.at(-1)).toBe('bore of left cylinder');
     expect(rows.find(([group]) => group === 'nuts')?.slice(1, 3)).toEqual([
