@@ -1,6 +1,6 @@
 /** What is asked of the hydraulic network, one push on a pedal from fully released, and what it answers. */
 import type { Estimate, Si } from '../../quantity/index.ts';
-import type { PartId, PortId } from '../../system/part.ts';
+import type { Part, PartId, PortId } from '../../system/part.ts';
 import type { Need, Result } from '../figure.ts';
 
 export interface Application {
@@ -58,7 +58,9 @@ export interface Applied {
   readonly pistonForce: Result<'force'>;
   /** Where the fluid went, circuit by circuit, outward from the chamber. */
   readonly contributors: readonly Contributor[];
-  /** What the answer rests on beside the facts of the file, in sentences. */
+  /** What the pressures rest on beside the facts of the file, in sentences. */
+  readonly pressureAssumptions: readonly string[];
+  /** What the whole answer rests on beside the facts of the file, in sentences. */
   readonly assumptions: readonly string[];
   /** What would have to be known for all of it, each once. */
   readonly waitsFor: readonly Need[];
@@ -83,6 +85,10 @@ export type PushAnswer =
 export interface Network {
   applied(application: Application): Applied;
   pushFor(target: PushTarget): PushAnswer;
+  /** The pedal whose push presses this part; the first of several. */
+  pedalOf(part: PartId): Part | undefined;
+  /** What the push comes to that the file states for a pedal; undefined where it states none. */
+  atStatedPush(pedal: PartId): Applied | undefined;
 }
 
 /** One application from fully released; `of` is the figures of a system, or what its computations share. */

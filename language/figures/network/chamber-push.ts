@@ -1,12 +1,12 @@
 /** The chambers of a train under a force, with the floor under the pedal taken into account. */
-import { type Estimate, si } from '../../quantity/index.ts';
+import type { Estimate } from '../../quantity/index.ts';
 import { estimateFact } from '../../system/fact-of.ts';
 import { properties } from '../../system/kinds/index.ts';
 import type { Part, PartId } from '../../system/part.ts';
-import { type ChamberModel, type Ends, type Pushed, pushedChamber } from './chamber-state.ts';
+import { type ChamberModel, type Pushed, pushedChamber } from './chamber-state.ts';
 import { type Pressing, type PressingOptions, pressingOf } from './pressing.ts';
 import { risingRoot } from './rising-root.ts';
-import { against, type End } from './spread.ts';
+import { against, type End, type Ends, endsOf } from './spread.ts';
 
 export interface PushedChamber {
   readonly model: ChamberModel;
@@ -66,8 +66,7 @@ function rodRoom(pedal: Part): Ends | undefined {
   const ratio = estimateFact(pedal, properties.ratio);
   if (travel === undefined || ratio === undefined || !(ratio.value > 0)) return undefined;
   const play = freePlayOf(pedal);
-  const at = (end: End) => Math.max(0, travel[end] - (play?.[against[end]] ?? 0)) / ratio[against[end]];
-  return { low: at('low'), value: at('value'), high: at('high') };
+  return endsOf((end) => Math.max(0, travel[end] - (play?.[against[end]] ?? 0)) / ratio[against[end]]);
 }
 
 export function freePlayOf(pedal: Part): Estimate<'length'> | undefined {
@@ -79,6 +78,5 @@ export function padTravel(pedal: Part, rod: Ends): Ends | undefined {
   const ratio = estimateFact(pedal, properties.ratio);
   if (ratio === undefined) return undefined;
   const play = freePlayOf(pedal);
-  const at = (end: End) => si('length', (play?.[end] ?? 0) + ratio[end] * rod[end]);
-  return { low: at('low'), value: at('value'), high: at('high') };
+  return endsOf((end) => (play?.[end] ?? 0) + ratio[end] * rod[end]);
 }

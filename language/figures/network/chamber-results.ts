@@ -3,9 +3,8 @@ import type { Need, Result } from '../figure.ts';
 import { eachOnce, unknownResult } from '../result.ts';
 import type { ChamberState } from './application.ts';
 import type { PushedChamber } from './chamber-push.ts';
-import type { Ends } from './chamber-state.ts';
-import { essentialLacks, toldLacks } from './lacks.ts';
-import { type Marks, marksOf, spreadOf } from './spread.ts';
+import { essentialLacks } from './lacks.ts';
+import { type Ends, type Marks, marksOf, spreadOf } from './spread.ts';
 
 export interface ChamberUnder {
   readonly chamber: PushedChamber;
@@ -36,7 +35,7 @@ export function chamberResults(chamber: PushedChamber, under: Under): ChamberUnd
     return { chamber, state, pressure, lacks: [] };
   }
   const lacks = [...pressing.needsAt(spreadOf('pressure', (end) => pushed.pressure(force, end), marks).value)];
-  const told = [...lacks, ...toldLacks(model.circuit.lacks)];
+  const told = [...lacks, ...model.circuit.told()];
   const bottomed = pushed.bottomed(force);
   const doubts = open ? [] : doubtsOf(chamber, { bottomed, atFloor, all: under.all, lacks });
   const fromForce = marksOf([marks, model.area]);

@@ -11,7 +11,7 @@ import type { CircuitModel } from './circuit-model.ts';
 import { shareClosed } from './displacement-laws.ts';
 import { pressureUnder } from './pedal-laws.ts';
 import type { Pressing } from './pressing.ts';
-import { against, type End } from './spread.ts';
+import { against, type End, type Ends } from './spread.ts';
 
 export interface ChamberModel {
   readonly part: Part;
@@ -45,8 +45,6 @@ function undividedTandem(part: Part): readonly Need[] {
   if (part.variant !== 'tandem') return [];
   return [{ name: `primary and secondary chamber of ${part.label}`, origin: part.nameOrigin }];
 }
-
-export type Ends = Readonly<Record<End, number>>;
 
 /** `open`: its fluid escapes. Pressures in Pa, lengths in m, forces in N. */
 export interface Pushed {

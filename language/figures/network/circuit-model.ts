@@ -6,17 +6,22 @@ import { kindRow } from '../../system/kinds/index.ts';
 import type { Part, PartId } from '../../system/part.ts';
 import type { FigureContext } from '../context.ts';
 import type { Need } from '../figure.ts';
+import { once } from '../remembered.ts';
 import { feedersOf } from './feeding.ts';
 import { fluidOf, fluidTaking } from './fluid-taking.ts';
 import { padGap, shoeGap } from './gap-taking.ts';
 import { giveTaking } from './give-taking.ts';
+import { toldLacks } from './lacks.ts';
 import { hoseTaking, tubeTaking } from './line-taking.ts';
 import { type Marks, marksOf } from './spread.ts';
 import { type Lack, noTakings, type Taking, type Takings, takingsTogether } from './taking.ts';
+import { lawsTogether, shareOf, type TakingLaw } from './taking-law.ts';
 import { type ValveCurve, valveCurve } from './valve-curves.ts';
 import { type PressedZones, zonesOf } from './zones.ts';
 
 export interface ZoneModel {
+  /** Those of all its takings, summed up. */
+  readonly laws: readonly TakingLaw[];
   readonly feeds: readonly FeedModel[];
   readonly takings: readonly Taking[];
 }
@@ -35,7 +40,10 @@ export interface CircuitModel {
   readonly zonesOfPart: ReadonlyMap<PartId, readonly number[]>;
   readonly zones: readonly ZoneModel[];
   readonly lacks: readonly Lack[];
+  /** The same as they are told. */
+  readonly told: () => readonly Need[];
   readonly assumptions: readonly string[];
+  readonly valveAssumptions: readonly string[];
   readonly marks: Marks;
   readonly fluid: Fluid | undefined;
   /** What lets its fluid out if it leaks: everything that it presses, and what feeds it. */
@@ -61,15 +69,23 @@ export function circuitModel(chamber: Part, context: FigureContext, meetings: re
     }),
   );
   const all = takingsTogether(inZones);
+
   const noFluid = fluid === undefined ? [unknownFluid(chamber)] : [];
+  const lacks = [...all.lacks, ...noFluid, ...unsaidWays(pressed, context)];
   const curves = feeds.flat().map(({ curve }) => curve);
   return {
     chamber,
     pressed,
     zonesOfPart: zonesOfParts(pressed),
-    zones: inZones.map(({ takings }, index) => ({ takings, feeds: feeds[index] ?? [] })),
-    lacks: [...all.lacks, ...noFluid, ...unsaidWays(pressed, context)],
-    assumptions: [...new Set([...all.assumptions, ...curves.flatMap(({ assumptions }) => assumptions)])],
+    zones: inZones.map(({ takings }, index) => ({
+      takings,
+      laws: lawsTogether(takings.map(({ law }) => law)),
+      feeds: feeds[index] ?? [],
+    })),
+    lacks,
+    told: once(() => toldLacks(lacks)),
+    assumptions: all.assumptions,
+    valveAssumptions: [...new Set(curves.flatMap(({ assumptions }) => assumptions))],
     marks: marksOf([...all.takings.map(({ marks }) => marks), ...curves.map(({ marks }) => marks)]),
     fluid,
     holders: holdersOf(pressed, feeders),
@@ -134,10 +150,7 @@ function giveOfBrake(part: Part, brake: Part | undefined, bodies: number): Takin
 function evenly(takings: Takings, part: Part, bodies: number): Takings {
   if (bodies <= 1) return takings;
   return {
-    takings: takings.takings.map((taking) => ({
-      ...taking,
-      volume: (pressure, end) => taking.volume(pressure, end) / bodies,
-    })),
+    takings: takings.takings.map((taking) => ({ ...taking, law: shareOf(taking.law, 1 / bodies) })),
     lacks: takings.lacks,
     assumptions: [...takings.assumptions, `The circuits of ${part.label} move an even share of its pistons each.`],
   };

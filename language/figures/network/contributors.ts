@@ -4,8 +4,7 @@ import type { PartId } from '../../system/part.ts';
 import type { Contributor } from './application.ts';
 import { leakOf } from './chamber-push.ts';
 import type { ChamberUnder } from './chamber-results.ts';
-import type { Ends } from './chamber-state.ts';
-import { marksOf, spreadOf } from './spread.ts';
+import { type Ends, marksOf, spreadOf } from './spread.ts';
 
 /** Those that took any; together they are what the piston displaced behind its closed port. */
 export function contributorsOf(

@@ -6,9 +6,11 @@ import { properties } from '../../system/kinds/index.ts';
 import type { Part, PartId } from '../../system/part.ts';
 import type { System } from '../../system/system.ts';
 import type { FigureContext } from '../context.ts';
-import { airSqueeze, fluidSqueeze } from './displacement-laws.ts';
-import { against, marksOf, unmarked } from './spread.ts';
+import { fluidSqueeze } from './displacement-laws.ts';
+import { against, endsOf, marksOf, unmarked } from './spread.ts';
 import { noTakings, type Taking, type Takings } from './taking.ts';
+
+const onePascal = si('pressure', 1);
 
 /** m³; `share` is the part of it that belongs to this circuit: one of how many bodies of fluid the part holds. */
 export function fluidTaking(part: Part, context: FigureContext, of: { fluid: Fluid; bodies: number }): Takings {
@@ -28,7 +30,10 @@ export function fluidTaking(part: Part, context: FigureContext, of: { fluid: Flu
         part: part.id,
         what: 'fluid',
         marks: marksOf([result.estimate]),
-        volume: (pressure, end) => fluidSqueeze(held[end], pressure, modulus[against[end]]),
+        law: {
+          kind: 'in-proportion',
+          perPascal: endsOf((end) => fluidSqueeze(held[end], onePascal, modulus[against[end]])),
+        },
       },
     ],
     lacks: [],
@@ -45,7 +50,7 @@ function shared(volume: Estimate<'volume'>, bodies: number): Pick<Estimate<'volu
 }
 
 export function airTaking(chamber: PartId, air: Si<'volume'>): Taking {
-  return { part: chamber, what: 'air', marks: unmarked, volume: (pressure) => airSqueeze(air, pressure) };
+  return { part: chamber, what: 'air', marks: unmarked, law: { kind: 'air', volume: air } };
 }
 
 /** The fluid that a chamber is filled with: that of the reservoir over it, else the one that the file names. */

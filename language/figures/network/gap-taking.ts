@@ -7,8 +7,8 @@ import { caliperArea } from '../caliper-area.ts';
 import { cylinderTotalArea } from '../cylinder-area.ts';
 import type { Need } from '../figure.ts';
 import { givenFact, givenFigure, needsOf } from '../given.ts';
-import { closingPressure, shareClosed } from './displacement-laws.ts';
-import { marksOf } from './spread.ts';
+import { closingPressure } from './displacement-laws.ts';
+import { against, type Ends, endsOf, marksOf } from './spread.ts';
 import type { Takings } from './taking.ts';
 
 /** m³: area of all pistons × travel of the shoe’s tip. */
@@ -38,8 +38,6 @@ export function padGap(caliper: Part, brake: Part | undefined): Takings {
   return gap(caliper, product(both, clearance.estimate), { parts, brake, assumptions: [] });
 }
 
-type Ends = Readonly<Record<'low' | 'value' | 'high', number>>;
-
 interface GapFrame {
   readonly parts: readonly Estimate[];
   readonly brake: Part | undefined;
@@ -49,18 +47,18 @@ interface GapFrame {
 /** Closed at the pressure that overcomes the return springs where it is stated, else at once. */
 function gap(part: Part, volume: Ends, { parts, brake, assumptions }: GapFrame): Takings {
   const pushOut = brake && estimateFact(brake, properties.pushOut);
-  const closes = (end: 'low' | 'value' | 'high') => Math.max(closingPressure, pushOut?.[end] ?? 0);
-  const later = { low: closes('high'), value: closes('value'), high: closes('low') };
-  const label = brake?.label ?? part.label;
+  const closes = endsOf((end) => Math.max(closingPressure, pushOut?.[against[end]] ?? 0));
   const sudden =
-    pushOut === undefined ? [`The gaps of ${label} close before pressure rises: its push-out is not stated.`] : [];
+    pushOut === undefined
+      ? ['Running clearances close before pressure rises where the push-out of a brake is not stated.']
+      : [];
   return {
     takings: [
       {
         part: part.id,
         what: 'gap',
         marks: marksOf(pushOut === undefined ? parts : [...parts, pushOut]),
-        volume: (pressure, end) => volume[end] * shareClosed(pressure, si('pressure', later[end])),
+        law: { kind: 'gap', volume, closes },
       },
     ],
     lacks: [],
@@ -85,11 +83,10 @@ export function tipTravel(brake: Part): {
   const angles = [properties.liningStart, properties.liningEnd].map((row) => estimateFact(brake, row));
   const [arm, radius] = facts;
   const [start, end] = angles;
-  if (arm === undefined || radius === undefined || start === undefined || end === undefined)
-    return usualTipTravel(brake);
+  if (arm === undefined || radius === undefined || start === undefined || end === undefined) return usualTipTravel;
   const middle = (start.value + end.value) / 2;
   const value = arm.value / (radius.value * Math.sin(middle));
-  if (!(value > 0) || !Number.isFinite(value)) return usualTipTravel(brake);
+  if (!(value > 0) || !Number.isFinite(value)) return usualTipTravel;
   // The limits of the angles hardly count near a right angle; those of the lengths do.
   const low = value * (arm.low / arm.value) * (radius.value / radius.high);
   const high = value * (arm.high / arm.value) * (radius.value / radius.low);
@@ -97,18 +94,15 @@ export function tipTravel(brake: Part): {
   return { perGap: { ...perGap, value: ratio(value), low: ratio(low), high: ratio(high) }, assumptions: [] };
 }
 
-function usualTipTravel(brake: Part): ReturnType<typeof tipTravel> {
-  return {
-    perGap: { value: ratio(2), low: ratio(1), high: ratio(2.2), about: false, assumed: false },
-    assumptions: [
-      `The tips of the shoes of ${brake.label} travel twice the gap at the middle of the lining (1 to 2.2 times): the place of their pivots is not stated.`,
-    ],
-  };
-}
-
 const ratio = (value: number): Si<'number'> => si('number', value);
 
 function product(...estimates: readonly Estimate[]): Ends {
-  const at = (end: 'low' | 'value' | 'high') => estimates.reduce((sum, each) => sum * each[end], 1);
-  return { low: at('low'), value: at('value'), high: at('high') };
+  return endsOf((end) => estimates.reduce((so, each) => so * each[end], 1));
 }
+
+const usualTipTravel: ReturnType<typeof tipTravel> = {
+  perGap: { value: ratio(2), low: ratio(1), high: ratio(2.2), about: false, assumed: false },
+  assumptions: [
+    'Shoe tips travel twice the gap at the middle of the lining (1 to 2.2 times) where the place of the pivots is not stated.',
+  ],
+};

@@ -2,7 +2,7 @@
 import { estimateFact, factOrigin } from '../../system/fact-of.ts';
 import { properties } from '../../system/kinds/index.ts';
 import type { Part } from '../../system/part.ts';
-import { marksOf } from './spread.ts';
+import { endsOf, marksOf } from './spread.ts';
 import type { Takings } from './taking.ts';
 
 /** m³: the stated compliance of `holder` × pressure, an even share of it for each of `among`. */
@@ -23,7 +23,7 @@ export function giveTaking(
         part: part.id,
         what: of.what,
         marks: marksOf([compliance]),
-        volume: (pressure, end) => (compliance[end] / of.among) * pressure,
+        law: { kind: 'in-proportion', perPascal: endsOf((end) => compliance[end] / of.among) },
       },
     ],
     lacks: [],

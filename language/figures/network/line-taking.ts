@@ -8,8 +8,8 @@ import type { Part } from '../../system/part.ts';
 import type { FigureContext } from '../context.ts';
 import { givenFact, needsOf } from '../given.ts';
 import { givenDiameter, givenWall } from '../run-tube.ts';
-import { hoseGrowth, tubeGrowthPerPascal } from './displacement-laws.ts';
-import { marksOf } from './spread.ts';
+import { tubeGrowthPerPascal } from './displacement-laws.ts';
+import { endsOf, marksOf } from './spread.ts';
 import type { Takings } from './taking.ts';
 
 /** m³: at most what 49 CFR 571.106 lets its class swell, at least nothing. */
@@ -24,15 +24,14 @@ export function hoseTaking(hose: Part): Takings {
   const stated = wordOf(hose, properties.expansion);
   const expansion = stated === 'low' ? 'HL' : 'HR';
   const unmarked =
-    stated === undefined ? [`${hose.label} counts as a hose of regular expansion: its class is not stated.`] : [];
+    stated === undefined ? ['Hoses of which the class is not stated count as of regular expansion.'] : [];
   return {
     takings: [
       {
         part: hose.id,
         what: 'hose',
         marks: marksOf([length.estimate]),
-        volume: (pressure, end) =>
-          end === 'low' ? 0 : hoseGrowth(hoseClass, expansion, pressure) * length.estimate[end],
+        law: { kind: 'hose', hose: hoseClass, expansion, length: length.estimate },
       },
     ],
     lacks: [],
@@ -63,7 +62,7 @@ export function tubeTaking(run: Part, context: FigureContext): Takings {
         part: run.id,
         what: 'tube',
         marks: marksOf([diameter.estimate, wall.estimate, length]),
-        volume: (pressure, end) => crossSection * length[end] * growth * pressure,
+        law: { kind: 'in-proportion', perPascal: endsOf((end) => crossSection * length[end] * growth) },
       },
     ],
     lacks: [],

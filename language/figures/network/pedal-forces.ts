@@ -4,10 +4,9 @@ import { estimateFact, factOrigin } from '../../system/fact-of.ts';
 import { type MeasureRow, properties } from '../../system/kinds/index.ts';
 import type { Part, PartId } from '../../system/part.ts';
 import type { Need } from '../figure.ts';
-import type { Ends } from './chamber-state.ts';
 import { boosted, helpAtKnee, rodForceOf, vacuumHelp } from './pedal-laws.ts';
 import type { PedalTrain } from './pedal-train.ts';
-import { against, type End, type Marks, marksOf } from './spread.ts';
+import { against, type End, type Ends, endsOf, type Marks, marksOf } from './spread.ts';
 
 export interface PedalForces {
   /** N in the push-rod; undefined where the lever is not known. */
@@ -35,7 +34,7 @@ export function pedalForces(train: PedalTrain, push: Estimate<'force'>, options:
   const rodMarks = marksIn([push, ratio, efficiency, spring]);
   const rod =
     ratio &&
-    ends((end) =>
+    endsOf((end) =>
       rodForceOf(push[end], {
         ratio: ratio[end],
         efficiency: efficiency?.[end] ?? si('number', 1),
@@ -50,7 +49,7 @@ export function pedalForces(train: PedalTrain, push: Estimate<'force'>, options:
   const helped = behind.output;
   return {
     rod,
-    piston: rod && helped && ends((end) => reach(helped(rod[end], end), end)),
+    piston: rod && helped && endsOf((end) => reach(helped(rod[end], end), end)),
     rodMarks,
     pistonMarks: marksOf([rodMarks, behind.marks, marksIn([loss, pistonSpring])]),
     rodNeeds: ratio === undefined ? [needOf(pedal, properties.ratio)] : [],
@@ -150,8 +149,6 @@ function greatestHelp(booster: Part, master: Part, area: Estimate<'area'> | unde
 
 /** Common practice for vacuum boosters: 0.90 to 0.95; the weaker one counts. */
 const usualBoosterEfficiency = { low: si('number', 0.9), value: si('number', 0.9), high: si('number', 0.95) };
-
-const ends = (at: (end: End) => number): Ends => ({ low: at('low'), value: at('value'), high: at('high') });
 
 function needOf(part: Part, row: MeasureRow): Need {
   return { name: `${row.key} of ${part.label}`, origin: factOrigin(part, row) ?? part.nameOrigin };

@@ -6,18 +6,19 @@ import type { Part, PartId } from '../../system/part.ts';
 import type { System } from '../../system/system.ts';
 import { within } from '../../system/wheel-brakes.ts';
 import type { Need, Result } from '../figure.ts';
+import { once } from '../remembered.ts';
 import { eachOnce, unknownResult } from '../result.ts';
 import type { Application, Applied } from './application.ts';
 import { assumptionsOf } from './assumptions.ts';
 import { flooredForce, type PushedChamber, padTravel, pushedChamberOf, rodStroke } from './chamber-push.ts';
 import { type ChamberUnder, chamberResults } from './chamber-results.ts';
-import type { ChamberModel, Ends } from './chamber-state.ts';
+import type { ChamberModel } from './chamber-state.ts';
 import { contributorsOf } from './contributors.ts';
 import { airTaking } from './fluid-taking.ts';
 import { pedalForces } from './pedal-forces.ts';
 import type { FoundTrain, PedalTrain } from './pedal-train.ts';
 import { pressuresIn } from './pressures-in.ts';
-import { asEstimate, type Marks, marksOf, spreadOf } from './spread.ts';
+import { asEstimate, type Ends, endsOf, type Marks, marksOf, spreadOf } from './spread.ts';
 
 export interface Prepared {
   readonly system: System;
@@ -49,6 +50,10 @@ export function press(application: Application, { system, train: found, chamberO
       all: chambers,
     }),
   );
+  const assumptions = assumptionsOf(train, states, { forces, air, atFloor: floored?.atFloor ?? false });
+  const contributors = once(() =>
+    floored === undefined ? [] : states.flatMap((each) => contributorsOf(each, floored.force, failed)),
+  );
   const pressures = pressuresIn(system, states);
   const atFloor = floored?.atFloor ?? false;
   const pedalTravel = travelOf(train, states, { atFloor, force: floored?.force, chambers });
@@ -61,8 +66,11 @@ export function press(application: Application, { system, train: found, chamberO
     atFloor,
     rodForce: forceResult(forces.rod, forces.rodMarks, forces.rodNeeds),
     pistonForce: forceResult(forces.piston, forces.pistonMarks, forceNeeds),
-    contributors: floored === undefined ? [] : states.flatMap((each) => contributorsOf(each, floored.force, failed)),
-    assumptions: assumptionsOf(train, chambers, { forces, air, atFloor }),
+    get contributors() {
+      return contributors();
+    },
+    pressureAssumptions: assumptions.pressure,
+    assumptions: [...assumptions.pressure, ...assumptions.travel],
     waitsFor: eachOnce([
       ...forceNeeds,
       ...states.flatMap(({ state, lacks }) => [...needsIn(state.pressure), ...needsIn(state.stroke), ...lacks]),
@@ -82,6 +90,7 @@ function nothingPressed(pedal: Part | undefined, needs: readonly Need[]): Applie
     rodForce: unknownResult('force', needs),
     pistonForce: unknownResult('force', needs),
     contributors: [],
+    pressureAssumptions: [],
     assumptions: [],
     waitsFor: needs,
   };
@@ -113,8 +122,10 @@ function travelOf(
   const needs = strokes.flatMap((stroke) => (stroke.kind === 'unknown' ? stroke.waitsFor : []));
   const { force } = at;
   if (force === undefined || needs.length > 0) return unknownResult('length', needs);
-  const rod = (end: 'low' | 'value' | 'high') => rodStroke(at.chambers, force, end) ?? Number.NaN;
-  const pad = padTravel(pedal, { low: rod('low'), value: rod('value'), high: rod('high') });
+  const pad = padTravel(
+    pedal,
+    endsOf((end) => rodStroke(at.chambers, force, end) ?? Number.NaN),
+  );
   if (pad === undefined) return unknownResult('length', needs);
   const estimates = strokes.flatMap((stroke) => (stroke.kind === 'known' ? stroke.estimate : []));
   const play = estimateFact(pedal, properties.freePlay);

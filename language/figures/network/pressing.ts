@@ -4,8 +4,9 @@ import type { PartId } from '../../system/part.ts';
 import type { Need } from '../figure.ts';
 import { type CircuitModel, type FeedModel, zonePressures } from './circuit-model.ts';
 import { risingRoot } from './rising-root.ts';
-import type { End } from './spread.ts';
+import { type End, type Ends, endsOf } from './spread.ts';
 import type { Taking } from './taking.ts';
+import { type TakingLaw, volumeTaken } from './taking-law.ts';
 
 export interface Pressing {
   /** Gauge pressure by zone with this much in the chamber; undefined behind a valve that is not known. */
@@ -22,7 +23,7 @@ export interface Pressing {
 
 export interface Taken {
   readonly taking: Taking;
-  readonly taken: Readonly<Record<End, number>>;
+  readonly taken: Ends;
 }
 
 export interface PressingOptions {
@@ -35,14 +36,15 @@ export function pressingOf(circuit: CircuitModel, { failed, extra }: PressingOpt
   const curveOf = (feed: FeedModel) => (failed.has(feed.valve) ? feed.failedCurve : feed.curve);
   const zones: Pressing['zones'] = (chamber, end) =>
     zonePressures(circuit, chamber, (feed, inlet) => curveOf(feed).outlet(inlet, end));
-  const placed = [
-    ...extra.map((taking) => ({ taking, zone: 0 })),
-    ...circuit.zones.flatMap(({ takings }, zone) => takings.map((taking) => ({ taking, zone }))),
-  ];
+  const laws = circuit.zones.map((zone, index) =>
+    index === 0 ? [...zone.laws, ...extra.map(({ law }) => law)] : zone.laws,
+  );
   const takes: Pressing['takes'] = (chamber, end) => {
     const pressures = zones(chamber, end);
     let sum = 0;
-    for (const { taking, zone } of placed) sum += takenAt(taking, pressures[zone], end);
+    laws.forEach((each, zone) => {
+      for (const law of each) sum += takenAt(law, pressures[zone], end);
+    });
     return sum;
   };
   return {
@@ -56,10 +58,12 @@ export function pressingOf(circuit: CircuitModel, { failed, extra }: PressingOpt
     each: (chamber) => {
       const at = (end: End) => zones(chamber[end], end);
       const reached = { low: at('low'), value: at('value'), high: at('high') };
-      return placed.map(({ taking, zone }) => {
-        const taken = (end: End) => takenAt(taking, reached[end][zone], end);
-        return { taking, taken: { low: taken('low'), value: taken('value'), high: taken('high') } };
-      });
+      const takenIn = (takings: readonly Taking[], zone: number): readonly Taken[] =>
+        takings.map((taking) => ({ taking, taken: endsOf((end) => takenAt(taking.law, reached[end][zone], end)) }));
+      return circuit.zones.flatMap((model, zone) => [
+        ...takenIn(model.takings, zone),
+        ...(zone === 0 ? takenIn(extra, 0) : []),
+      ]);
     },
     needsAt: (chamber) => {
       const reached = zones(chamber, 'value');
@@ -70,6 +74,7 @@ export function pressingOf(circuit: CircuitModel, { failed, extra }: PressingOpt
   };
 }
 
-function takenAt(taking: Taking, pressure: Si<'pressure'> | undefined, end: End): number {
-  return pressure === undefined || pressure <= 0 ? 0 : taking.volume(pressure, end);
+/** Behind a valve that is not known nothing is counted. */
+function takenAt(law: TakingLaw, pressure: Si<'pressure'> | undefined, end: End): number {
+  return pressure === undefined ? 0 : volumeTaken(law, pressure, end);
 }

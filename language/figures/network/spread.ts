@@ -4,6 +4,11 @@ import { type Dimension, type Estimate, exactly, type Si, si } from '../../quant
 /** Which end of an estimate is computed with. */
 export type End = 'low' | 'value' | 'high';
 
+/** A number at each end. */
+export type Ends = Readonly<Record<End, number>>;
+
+export const endsOf = (at: (end: End) => number): Ends => ({ low: at('low'), value: at('value'), high: at('high') });
+
 /** The end that works against this one: area against pressure. */
 export const against: Readonly<Record<End, End>> = { low: 'high', value: 'value', high: 'low' };
 

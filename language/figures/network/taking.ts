@@ -1,16 +1,15 @@
 /** The shape of what takes fluid up when pressure rises, and of what would have to be known of it. */
-import type { Si } from '../../quantity/index.ts';
 import type { PartId } from '../../system/part.ts';
 import type { Need } from '../figure.ts';
 import type { TakingKind } from './application.ts';
-import type { End, Marks } from './spread.ts';
+import type { Marks } from './spread.ts';
+import type { TakingLaw } from './taking-law.ts';
 
 export interface Taking {
   readonly part: PartId;
   readonly what: TakingKind;
   readonly marks: Marks;
-  /** m³ at a gauge pressure in Pa; zero for none, and never less for more. */
-  volume(pressure: Si<'pressure'>, end: End): number;
+  readonly law: TakingLaw;
 }
 
 /** `gap`: without it the stroke means little. `brake`: counts. `small`: walls of tube, fluid in a tee. */
