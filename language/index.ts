@@ -4,6 +4,7 @@ export type { Card, CardLine } from './editing/card.ts';
 export { cardAt, type HoverStates } from './editing/hover.ts';
 export type { Offer } from './editing/offer.ts';
 export { type OfferSite, offersFor, type Wanted } from './editing/offers.ts';
+export { type OpenEnd, openEnds } from './editing/other-end.ts';
 export { saySource } from './figures/explain.ts';
 export type { Input, Need, Result } from './figures/figure.ts';
 export { explainFigure, type Figure, type Figures, figuresOf, sayFigure, writeResult } from './figures/index.ts';

@@ -6,6 +6,7 @@ export interface ServerRequests {
   'linewright/picture': { params: PictureParams; result: PictureAnswer };
   'linewright/locate': { params: LocateParams; result: Location | null };
   'linewright/partAt': { params: PartAtParams; result: PartAtAnswer };
+  'linewright/sheet': { params: SheetParams; result: SheetAnswer };
 }
 
 /** Server → window. */
@@ -35,6 +36,8 @@ export interface InitializationOptions {
   readonly servedSchemes: readonly string[];
   /** The address of the folder that holds a page on each rule, `<code>.md`; without it findings lead to no page. */
   readonly rulePages?: string;
+  /** The window has the commands that the lenses over a file lead to; without it no lens is shown. */
+  readonly sheetCommands?: true;
 }
 
 /** Which of the two circuits in a file is meant. */
@@ -151,6 +154,29 @@ export interface PartAtParams {
 export interface PartAtAnswer {
   /** Undefined between declarations and in declarations that are not drawn. */
   readonly id?: string;
+}
+
+/** The sheets for the bench: the lines to make, the parts to buy, the things to measure. */
+export type SheetName = 'lines' | 'parts' | 'measure';
+
+export interface SheetParams {
+  readonly uri: string;
+  readonly sheet: SheetName;
+  readonly circuit: CircuitView;
+  /** `html` is a whole page that prints; `body` is what stands on it, for a page that brings its own style. */
+  readonly format: 'html' | 'body' | 'markdown' | 'csv';
+}
+
+/** The sheet, or in words for people why there is none. */
+export type SheetAnswer = MadeSheet | { readonly kind: 'none'; readonly problem: string };
+
+export interface MadeSheet {
+  readonly kind: 'made';
+  readonly text: string;
+  /** `Lines to make` */
+  readonly title: string;
+  /** Both views if the file marks anything as to fit or to remove, else `planned` alone. */
+  readonly views: readonly CircuitView[];
 }
 
 export interface FileParams {

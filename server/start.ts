@@ -2,6 +2,7 @@
 import type { LangiumSharedServices } from 'langium/lsp';
 import {
   addCodeActionHandler,
+  addCodeLensHandler,
   addCompletionHandler,
   addConfigurationChangeHandler,
   addDocumentHighlightHandler,
@@ -13,6 +14,7 @@ import {
   addFormattingHandler,
   addGotoDefinitionHandler,
   addHoverHandler,
+  addInlayHintHandler,
   addRenameHandler,
   addSemanticTokenHandler,
   addWorkspaceSymbolHandler,
@@ -23,6 +25,7 @@ import { type Files, FilesByScheme } from './file-system.ts';
 import { windowFiles } from './file-system-window.ts';
 import { answerPictureRequests } from './lsp/picture-requests.ts';
 import { publishDiagnostics } from './lsp/publish.ts';
+import { refreshWindow } from './lsp/refresh.ts';
 import { answerSelectionRanges } from './lsp/selection-ranges.ts';
 import { createServerServices, type ServerSharedServices } from './lsp/services.ts';
 
@@ -42,6 +45,8 @@ const handlers: readonly ((connection: Connection, shared: LangiumSharedServices
   addFoldingRangeHandler,
   addFormattingHandler,
   addCodeActionHandler,
+  addCodeLensHandler,
+  addInlayHintHandler,
   addRenameHandler,
   addHoverHandler,
   addSemanticTokenHandler,
@@ -56,6 +61,7 @@ export function startServer(connection: Connection, { ownFiles, engine }: Host):
   const { shared } = createServerServices({ connection, fileSystemProvider: () => files });
   for (const add of handlers) add(connection, shared);
   publishDiagnostics(connection, shared);
+  refreshWindow(connection, shared);
   answerPictureRequests(connection, { shared, engine });
   answerSelectionRanges(connection, shared);
   followFolders(connection, shared);

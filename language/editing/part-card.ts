@@ -7,6 +7,7 @@ import type { Fact, Part, PartId, Port } from '../system/part.ts';
 import type { Presence } from '../system/presence.ts';
 import type { PartRecord } from '../system/record.ts';
 import type { System } from '../system/system.ts';
+import { bendLines } from './bend-lines.ts';
 import { type Card, type CardLine, capital, fact, text } from './card.ts';
 import { connectionWords } from './connection-words.ts';
 
@@ -28,6 +29,7 @@ export function partCard(part: Part, { system, figures, judgement }: Judged): Ca
       ...(part.place === undefined ? [] : [fact(`Rides on ${part.place}`)]),
       ...[...part.facts].map(([key, value]) => fact(`${key}: ${factWords(value)}`)),
       ...tubeLines(part),
+      ...(part.kind === 'run' ? bendLines(part) : []),
       ...part.ports.map((port) =>
         fact(`${port.name}: ${connectionWords(port.connection)}${joinedWords(port, system)}`),
       ),

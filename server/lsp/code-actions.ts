@@ -3,7 +3,7 @@ import type { LangiumDocument } from 'langium';
 import type { CodeActionProvider } from 'langium/lsp';
 import { type CodeAction, CodeActionKind, type CodeActionParams } from 'vscode-languageserver';
 import type { TextEdit, WorkspaceEdit } from 'vscode-languageserver-types';
-import { acceptMend, type Finding, type Mend, ruleOf, textProblems } from '../../language/index.ts';
+import { acceptMend, type Finding, type Mend, openEnds, ruleOf, textProblems } from '../../language/index.ts';
 import { touches } from './diagnostics.ts';
 import { locationOf } from './positions.ts';
 import type { ServerSharedServices } from './services.ts';
@@ -34,7 +34,9 @@ export class CircuitCodeActions implements CodeActionProvider {
       kind === CodeActionKind.QuickFix;
     const all = this.mendables(document);
     return [
-      ...(wants(CodeActionKind.QuickFix) ? this.quickFixes(all, document, params) : []),
+      ...(wants(CodeActionKind.QuickFix)
+        ? this.quickFixes([...all, ...this.otherEnds(document)], document, params)
+        : []),
       ...(wants(fixAll) ? this.fixAllSafe(all) : []),
     ];
   }
@@ -53,6 +55,18 @@ export class CircuitCodeActions implements CodeActionProvider {
       origin: { ...origin, text: '' },
       mends,
     }));
+  }
+
+  /** Ports for the open end of a line, as an answer to the finding on that end. */
+  private otherEnds(document: LangiumDocument): readonly Mendable[] {
+    const { Readings, Judgements } = this.shared.workspace;
+    const reading = Readings.readingOf(document);
+    const circuit = this.shared.window.Settings.circuit();
+    const { findings } = Judgements.of(reading, circuit);
+    return openEnds(reading[circuit], document.textDocument.getText()).flatMap(({ port, places, mends }) => {
+      const { code, message } = findings.find(({ subject }) => subject === port) ?? { code: '', message: '' };
+      return places.map((place) => ({ code, message, origin: { ...place, text: '' }, mends }));
+    });
   }
 
   private accepts(finding: Finding, document: LangiumDocument): readonly Mend[] {

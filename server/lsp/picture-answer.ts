@@ -1,14 +1,21 @@
 /** Draws the picture of a document and tells the preview everything that it shows beside it. */
 import type { LangiumDocument } from 'langium';
 import { LSPErrorCodes, ResponseError } from 'vscode-languageserver';
-import { type Finding, kindRow, type State, type System, textProblems } from '../../language/index.ts';
+import {
+  type FileReading,
+  type Finding,
+  kindRow,
+  type State,
+  type System,
+  textProblems,
+} from '../../language/index.ts';
 import { largestLayout } from '../../language/schematic/layout/elk.ts';
 import type { Picture, PictureLine, PictureNode } from '../../language/schematic/picture.ts';
 import { pictureOf } from '../../language/schematic/picture-of.ts';
 import { place } from '../../language/schematic/place.ts';
 import { placementText, readPlacement } from '../../language/schematic/placement-text.ts';
 import { svgOf } from '../../language/schematic/svg.ts';
-import type { BrokenPlace, NoPicture, PictureAnswer, PictureParams, PicturePart } from '../protocol.ts';
+import type { BrokenPlace, CircuitView, NoPicture, PictureAnswer, PictureParams, PicturePart } from '../protocol.ts';
 import { messageOf } from './diagnostics.ts';
 import type { PictureContext } from './picture-requests.ts';
 import { rangeOf } from './positions.ts';
@@ -49,7 +56,7 @@ export async function drawPicture(
     title: picture.title,
     description: picture.description,
     parts: partsOf(picture, system, findings),
-    views: marksAnything(reading.found, reading.planned) ? ['planned', 'found'] : ['planned'],
+    views: viewsOf(reading),
     tally: {
       errors: findings.filter(({ severity }) => severity === 'error').length,
       warnings: findings.filter(({ severity }) => severity === 'warning').length,
@@ -69,6 +76,11 @@ function brokenPlace(document: LangiumDocument): BrokenPlace | undefined {
   if (first === undefined) return undefined;
   const range = rangeOf(first.origin, document.textDocument);
   return { message: first.message, location: { uri: document.uri.toString(), range } };
+}
+
+/** The circuits that there are to choose from. */
+export function viewsOf({ found, planned }: FileReading): readonly CircuitView[] {
+  return marksAnything(found, planned) ? ['planned', 'found'] : ['planned'];
 }
 
 /** Whether the two circuits differ by what is to be fitted or removed. */

@@ -1,4 +1,4 @@
-/** Answers the preview: the picture of a document, where a part stands in the text, which part the cursor stands in. */
+/** Answers the preview and the sheets: the picture or sheet of a document, where a part stands in the text, which part the cursor stands in. */
 import { DocumentState, type LangiumDocument, URI } from 'langium';
 import { type CancellationToken, type Connection, LSPErrorCodes, ResponseError } from 'vscode-languageserver';
 import type { LayoutEngine } from '../../language/schematic/layout/engine.ts';
@@ -45,6 +45,11 @@ export function answerPictureRequests(connection: Connection, context: PictureCo
     'linewright/picture',
     { kind: 'none', reason: 'unknown-document', message: 'This file is not open and lies in no open folder.' },
     (document, params) => drawPicture(document, params, context),
+  );
+  answer(
+    'linewright/sheet',
+    { kind: 'none', problem: 'This file is not open and lies in no open folder.' },
+    (document, params) => shared.window.Sheets.answer(document, params),
   );
   answer('linewright/locate', null, (document, { id }) => locatePart(document, id, shared));
   answer('linewright/partAt', {}, (document, { position }) => partAt(document, position, shared));

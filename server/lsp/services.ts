@@ -18,15 +18,18 @@ import {
 } from '../../language/index.ts';
 import { DocumentLife } from '../documents.ts';
 import { CircuitCodeActions } from './code-actions.ts';
+import { CircuitLenses } from './code-lenses.ts';
 import { CircuitCompletion } from './completion.ts';
 import { CircuitLinks } from './document-links.ts';
 import { CircuitFormatter } from './formatting.ts';
 import { CircuitHover } from './hover.ts';
+import { CircuitInlays } from './inlay-hints.ts';
 import { CircuitLanguageServer } from './language-server.ts';
 import { OpenFolders } from './open-folders.ts';
 import { CircuitRename } from './rename.ts';
 import { CircuitSemanticTokens } from './semantic-tokens.ts';
 import { followSettings, type Settings } from './settings.ts';
+import { Sheets } from './sheets.ts';
 import { CircuitOutline, CircuitSymbolKinds } from './symbols.ts';
 import { CircuitValidator } from './validator.ts';
 import { type Window, windowOf } from './window.ts';
@@ -36,6 +39,7 @@ export interface ServerSharedAddition {
   readonly window: {
     readonly Settings: Settings;
     readonly Window: Window;
+    readonly Sheets: Sheets;
   };
 }
 
@@ -63,6 +67,7 @@ const serverSharedModule = {
     Settings: (services: ServerSharedServices) =>
       followSettings(services, () => services.workspace.DocumentBuilder.judgeAgain(services.workspace.WorkspaceLock)),
     Window: (services: ServerSharedServices) => windowOf(services),
+    Sheets: (services: ServerSharedServices) => new Sheets(services),
   },
 } satisfies Module<ServerSharedServices, DeepPartial<ServerSharedServices>>;
 
@@ -73,11 +78,13 @@ function serverModule(shared: ServerSharedServices) {
     },
     lsp: {
       CodeActionProvider: () => new CircuitCodeActions(shared),
+      CodeLensProvider: () => new CircuitLenses(shared),
       CompletionProvider: (services: LangiumServices) => new CircuitCompletion(services, shared),
       DocumentLinkProvider: () => new CircuitLinks(shared),
       DocumentSymbolProvider: () => new CircuitOutline(),
       Formatter: (services: LangiumServices) => new CircuitFormatter(() => services.parser.Lexer),
       HoverProvider: () => new CircuitHover(shared),
+      InlayHintProvider: () => new CircuitInlays(shared),
       RenameProvider: (services: LangiumServices) =>
         new CircuitRename(new Renaming(services, () => shared.workspace.UsedFiles), shared),
       SemanticTokenProvider: () => new CircuitSemanticTokens(),

@@ -14,6 +14,11 @@ export interface Window {
   watchesFiles(): boolean;
   /** Completions may hold places to fill in. */
   snippets(): boolean;
+  /** It has the commands that the lenses over a file lead to. */
+  sheetCommands(): boolean;
+  /** It asks for lenses, or for lengths in the text, again when it is told to. */
+  refreshesLenses(): boolean;
+  refreshesInlays(): boolean;
 }
 
 const usualSchemes: readonly string[] = ['file', 'untitled', 'vscode-vfs', 'vscode-remote', 'vscode-test-web'];
@@ -40,5 +45,8 @@ export function windowOf({ lsp }: LangiumSharedServices): Window {
     },
     watchesFiles: () => Array.isArray(option('servedSchemes')),
     snippets: () => kept.params?.capabilities.textDocument?.completion?.completionItem?.snippetSupport === true,
+    sheetCommands: () => option('sheetCommands') === true,
+    refreshesLenses: () => kept.params?.capabilities.workspace?.codeLens?.refreshSupport === true,
+    refreshesInlays: () => kept.params?.capabilities.workspace?.inlayHint?.refreshSupport === true,
   };
 }
