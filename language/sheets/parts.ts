@@ -103,7 +103,7 @@ function groupBlocks(group: PartsGroup, rows: readonly PartsRow[]): readonly Blo
     {
       kind: 'section',
       title: `${group.charAt(0).toUpperCase()}${group.slice(1)}`,
-      blocks: [table, ...remarks.map((text) => ({ kind: 'paragraph', text }) as const)],
+      blocks: [table, ...(remarks.length > 0 ? [{ kind: 'paragraph', text: remarks.join(' ') } as const] : [])],
     },
   ];
 }
