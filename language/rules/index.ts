@@ -17,6 +17,7 @@ import { misplaced } from './misplaced.ts';
 import { missing } from './missing.ts';
 import { nutSize } from './nut-size.ts';
 import { plainEnd } from './plain-end.ts';
+import { portCount } from './port-count.ts';
 import { portUsedTwice } from './port-used-twice.ts';
 import { quantity } from './quantity.ts';
 import type { Finding, Rule, RuleContext, Severity } from './rule.ts';
@@ -44,6 +45,7 @@ const beforeAccepts: readonly Rule[] = [
   badDate,
   useFailed,
   // the joints
+  portCount,
   deadEnd,
   portUsedTwice,
   genderMismatch,
