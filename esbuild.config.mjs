@@ -35,15 +35,19 @@ const layoutApart = {
   },
 };
 
-/** The picture's own style rules and tones, for the preview's page to start from. */
-async function writePictureStyles() {
-  const contents = `
-    export { themeDeclarations, windowStyles } from './language/schematic/svg/styles.ts';
-    export { themes } from './language/schematic/themes.ts';`;
+/** What a few of our own sources export, for style sheets that are made of it. */
+async function load(contents) {
   const stdin = { contents, resolveDir: fileURLToPath(new URL('.', import.meta.url)), loader: 'ts' };
   const { outputFiles } = await build({ stdin, bundle: true, write: false, format: 'esm', logLevel: 'warning' });
   const code = Buffer.from(outputFiles[0].contents).toString('base64');
-  const { themeDeclarations, themes, windowStyles } = await import(`data:text/javascript;base64,${code}`);
+  return import(`data:text/javascript;base64,${code}`);
+}
+
+/** The picture's own style rules and tones, for the preview's page to start from. */
+async function writePictureStyles() {
+  const { themeDeclarations, themes, windowStyles } = await load(`
+    export { themeDeclarations, windowStyles } from './language/schematic/svg/styles.ts';
+    export { themes } from './language/schematic/themes.ts';`);
   const kinds = [
     ['vscode-light', themes.light],
     ['vscode-dark', themes.dark],
@@ -52,6 +56,12 @@ async function writePictureStyles() {
   ];
   const tones = kinds.map(([kind, theme]) => `[data-vscode-theme-kind="${kind}"] {\n${themeDeclarations(theme)}\n}`);
   await writeFile('dist/picture.css', `${[windowStyles, ...tones].join('\n')}\n`);
+}
+
+/** The style that a sheet is printed with, for its page in the window to start from. */
+async function writePaperStyle() {
+  const { pageStyle } = await load(`export { pageStyle } from './language/sheets/write/page-style.ts';`);
+  await writeFile('dist/paper.css', pageStyle);
 }
 
 await mkdir('dist', { recursive: true });
@@ -66,6 +76,8 @@ const bundles = await Promise.all([
   }),
   build({ ...browser, entryPoints: { preview: 'extension/webview/main.ts' } }),
   build({ ...browser, entryPoints: ['extension/webview/preview.css'] }),
+  build({ ...browser, entryPoints: { sheet: 'extension/webview/sheet/main.ts' } }),
+  build({ ...browser, entryPoints: ['extension/webview/sheet/sheet.css'] }),
   build({
     ...node,
     plugins: [layoutApart],
@@ -79,6 +91,7 @@ const bundles = await Promise.all([
   build({ ...node, inject: [], entryPoints: { elk: 'elkjs/lib/elk.bundled.js' } }),
 ]);
 await writePictureStyles();
+await writePaperStyle();
 
 // Whose work is in the bundles, so that a test can tell whether the notices name them all.
 const inputs = bundles.flatMap(({ metafile }) => Object.keys(metafile.inputs));
@@ -86,6 +99,7 @@ const packages = inputs.flatMap((file) => file.match(/.*node_modules\/((?:@[^/]+
 await writeFile('dist/packages.json', JSON.stringify([...new Set(packages)].sort(), undefined, 2));
 
 // What an earlier build left behind; the new files were written over the old ones, so that nobody finds one missing.
-const written = new Set(['dist/picture.css', ...bundles.flatMap(({ metafile }) => Object.keys(metafile.outputs))]);
+const bundled = bundles.flatMap(({ metafile }) => Object.keys(metafile.outputs));
+const written = new Set(['dist/picture.css', 'dist/paper.css', ...bundled]);
 const ours = (await readdir('dist')).filter((name) => /\.(cjs|js|css|map)$/.test(name)).map((name) => `dist/${name}`);
 await Promise.all(ours.filter((file) => !written.has(file)).map((file) => rm(file)));

@@ -4,11 +4,13 @@ import { isServed, languageId, servedSchemes } from './client/documents.ts';
 import { explainRule } from './client/rule-pages.ts';
 import type { Server } from './client/server.ts';
 import type { Previews } from './preview/previews.ts';
+import type { Sheets } from './sheets/sheets.ts';
 
 export interface CommandContext {
   readonly extensionUri: Uri;
   readonly server: Server;
   readonly previews: Previews;
+  readonly sheets: Sheets;
 }
 
 type Command = (context: CommandContext, target: unknown) => unknown;
@@ -24,6 +26,13 @@ const table: Readonly<Record<string, Command>> = {
     withCircuit(context, target, (uri) => context.previews.showCircuit(uri, 'found')),
   'linewright.exportSvg': (context, target) => withCircuit(context, target, (uri) => context.previews.save(uri, 'svg')),
   'linewright.exportPng': (context, target) => withCircuit(context, target, (uri) => context.previews.save(uri, 'png')),
+  'linewright.showSheet': (context, target) => withCircuit(context, target, (uri) => context.sheets.choose(uri)),
+  'linewright.showLinesSheet': (context, target) =>
+    withCircuit(context, target, (uri) => context.sheets.show(uri, 'lines')),
+  'linewright.showPartsSheet': (context, target) =>
+    withCircuit(context, target, (uri) => context.sheets.show(uri, 'parts')),
+  'linewright.showMeasureSheet': (context, target) =>
+    withCircuit(context, target, (uri) => context.sheets.show(uri, 'measure')),
   'linewright.openExample': ({ extensionUri }) => openExample(extensionUri),
   'linewright.restartServer': ({ server }) => server.restart(),
   'linewright.explainRule': ({ extensionUri }, code) => explainRule(extensionUri, code),
@@ -35,10 +44,18 @@ export function registerCommands(context: CommandContext): Disposable[] {
   );
 }
 
-/** The circuit that is meant: the file that a menu was opened on, else the one in the editor, else the one drawn. */
-async function withCircuit({ previews }: CommandContext, target: unknown, act: (uri: Uri) => unknown): Promise<void> {
+/** The circuit that is meant: the file that a menu was opened on or a lens stands over, else the one in the editor, on a sheet or drawn. */
+async function withCircuit(
+  { previews, sheets }: CommandContext,
+  target: unknown,
+  act: (uri: Uri) => unknown,
+): Promise<void> {
+  // A lens comes from the server, which names a file by its address.
+  const named = typeof target === 'string' ? Uri.parse(target) : target;
   const uri =
-    target instanceof Uri && servedSchemes.includes(target.scheme) ? target : (circuitInEditor() ?? previews.shown());
+    named instanceof Uri && servedSchemes.includes(named.scheme)
+      ? named
+      : (circuitInEditor() ?? sheets.inFront() ?? previews.shown());
   if (uri !== undefined) await act(uri);
   else window.showInformationMessage(l10n.t('Open a circuit file first: a file that ends in .circuit.'));
 }

@@ -91,7 +91,12 @@ interface Reports {
 async function startClient({ platform, extensionUri, log }: ServerContext, reports: Reports): Promise<Running> {
   const pages = rulePages(extensionUri);
   const { ownSchemes } = platform;
-  const initializationOptions: InitializationOptions = { ownSchemes, servedSchemes, rulePages: pages.toString() };
+  const initializationOptions: InitializationOptions = {
+    ownSchemes,
+    servedSchemes,
+    rulePages: pages.toString(),
+    sheetCommands: true,
+  };
   const watcher = workspace.createFileSystemWatcher(filePattern);
   const created = await platform.createClient('linewright', 'Linewright', {
     documentSelector,

@@ -158,7 +158,7 @@ function fillPage(host: WebviewPanel, extensionUri: Uri): void {
 }
 
 /** The server draws what is open; a document that cannot be opened is what the server then says it is. */
-async function openQuietly(uri: string): Promise<void> {
+export async function openQuietly(uri: string): Promise<void> {
   await workspace.openTextDocument(Uri.parse(uri)).then(undefined, () => undefined);
 }
 

@@ -78,7 +78,7 @@ async function fetchPicture(
   return request(client, 'linewright/picture', { uri, circuit, theme: 'vscode', whenBroken, ...previous });
 }
 
-function withoutServer(server: Server): string {
+export function withoutServer(server: Server): string {
   return server.state().kind === 'starting'
     ? l10n.t('The language server is starting.')
     : l10n.t('The language server is not running. The command “Restart Language Server” starts it.');

@@ -113,7 +113,7 @@ export function createPreviews(context: PreviewContext): Previews {
   };
 }
 
-function circuitAtFirst(): CircuitView {
+export function circuitAtFirst(): CircuitView {
   return workspace.getConfiguration('linewright').get('circuit') === 'found' ? 'found' : 'planned';
 }
 

@@ -62,11 +62,19 @@ describe('commands', () => {
   });
 });
 
-test('the preview is restored: the activation event carries the very view type of the code', () => {
-  const [, viewType] = /viewType = '([^']+)'/.exec(read('extension/preview/previews.ts')) ?? [];
-  expect(viewType).toBeTruthy();
-  expect(manifest.activationEvents).toContain(`onWebviewPanel:${viewType}`);
-  expect(JSON.stringify(contributes.menus)).toContain(`activeWebviewPanelId == '${viewType}'`);
+test('the preview and the sheets are restored: the activation events carry the very view types of the code', () => {
+  const [preview, sheet] = ['preview/previews.ts', 'sheets/sheets.ts'].map(
+    (file) => /viewType = '([^']+)'/.exec(read(`extension/${file}`))?.[1],
+  );
+  expect(manifest.activationEvents).toEqual([`onWebviewPanel:${preview}`, `onWebviewPanel:${sheet}`]);
+  for (const viewType of [preview, sheet])
+    expect(JSON.stringify(contributes.menus)).toContain(`activeWebviewPanelId == '${viewType}'`);
+});
+
+test('the lenses that the server puts over a file lead to commands that there are', () => {
+  const lenses = read('server/lsp/code-lenses.ts').match(/linewright\.\w+/g) ?? [];
+  expect(lenses.length).toBe(4);
+  for (const command of lenses) expect(commandIds).toContain(command);
 });
 
 describe('settings', () => {
@@ -83,8 +91,9 @@ describe('settings', () => {
   test('are read by the code under these names', () => {
     const asked = sources.flatMap((text) => [...text.matchAll(/getConfiguration\('linewright'\)\.get\('([\w.]+)'\)/g)]);
     const names = new Set(asked.map(([, name]) => `linewright.${name}`));
-    // The trace is read by the language client.
+    // The trace is read by the language client, what the server shows in the text by the server.
     names.add('linewright.trace.server');
+    for (const [, name] of read('server/lsp/settings.ts').matchAll(/said\('(\w+)'\)/g)) names.add(`linewright.${name}`);
     expect([...names].sort()).toEqual(settings.map(([name]) => name).sort());
   });
 

@@ -22,7 +22,7 @@ test('everything that runs is in it', () => {
     'layout-worker.cjs',
     'elk.cjs',
   ];
-  const shown = ['preview.js', 'preview.css', 'picture.css'];
+  const shown = ['preview.js', 'preview.css', 'picture.css', 'sheet.js', 'sheet.css', 'paper.css'];
   for (const name of [...running, ...shown]) expect(files).toContain(`dist/${name}`);
 });
 

@@ -36,7 +36,9 @@ test('the frame has no inline style, no handler and one script, which carries th
 
 test('the page makes no markup of text and sets no inline style', () => {
   const folder = path.resolve(import.meta.dirname, '../../../extension/webview');
-  for (const name of readdirSync(folder).filter((file) => file.endsWith('.ts'))) {
+  for (const name of readdirSync(folder, { recursive: true, encoding: 'utf8' }).filter((file) =>
+    file.endsWith('.ts'),
+  )) {
     const text = readFileSync(path.join(folder, name), 'utf8');
     expect(text, name).not.toMatch(
       /innerHTML|outerHTML|insertAdjacentHTML|document\.write|\.style\b|setAttribute\('style'|eval\(/,
