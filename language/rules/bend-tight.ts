@@ -1,7 +1,6 @@
 /** bend-tight: a bend tighter than the tube allows, by the limit that it breaks. */
 import { bendsOf } from '../figures/index.ts';
 import { lengthWriting } from '../figures/run-route.ts';
-import { millimetres } from '../figures/writing.ts';
 import { type Estimate, estimateOf, scaleEstimate, writeEstimate } from '../quantity/index.ts';
 import { type BendLevel, type BendLimit, bendLimitBroken } from '../standards/bend-radius.ts';
 import { commonPractice } from '../standards/source.ts';
@@ -13,7 +12,7 @@ import type { RouteStep } from '../system/route.ts';
 import { allParts } from '../system/system.ts';
 import { oncePerPlace } from './once-per-place.ts';
 import type { Remark, Rule, Severity } from './rule.ts';
-import { counted, written } from './wording.ts';
+import { atLeast, counted } from './wording.ts';
 
 const bent = (radius: string) => `run line {
   tube 3/16 in wall 0.028 in copper-nickel
@@ -88,7 +87,7 @@ function remarksOn(run: Part): readonly Remark[] {
   return [
     {
       severity: severities[limit.level],
-      message: `${what} of ${run.label} has a centre-line radius of ${writeEstimate(radius, { like })}, ${limit.words} (${limit.source.text}).${more} Make it at least ${written(limit.radius, millimetres)}.`,
+      message: `${what} of ${run.label} has a centre-line radius of ${writeEstimate(radius, { like })}, ${limit.words} (${limit.source.text}).${more} Make it at least ${atLeast(limit.radius, like)}.`,
       origin,
       subject: run.id,
       related: others.slice(0, 5).map((other) => ({

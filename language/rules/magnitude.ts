@@ -70,7 +70,7 @@ function sayOdd(name: string, stated: Stated, size: Magnitude): string | undefin
   const low = oddity(size, estimate.high)?.kind === 'smaller-than-any';
   if (!high && !low) return undefined;
   const usual = inFamilyOf(like, size.dimension);
-  const [from, to] = [written(size.low, usual), written(size.high, usual)];
+  const [from, to] = [size.low, size.high].map((end) => written(end, usual, { significant: 3 }));
   const how = high ? 'more than on any vehicle' : 'less than on any vehicle';
   return `${sentence(name)} is ${writeStated(stated)}, ${how}: ${size.words} goes from ${from} to ${to} (${size.why}). Check the number and its unit.`;
 }

@@ -10,7 +10,7 @@ import type { Part } from '../system/part.ts';
 import { outermost, type System } from '../system/system.ts';
 import { stockLine } from './example-parts.ts';
 import type { Remark, Rule } from './rule.ts';
-import { listedUpTo, written } from './wording.ts';
+import { listedUpTo, roundly } from './wording.ts';
 
 const disc = (residual: string) => `${stockLine}master main single {
   ${residual}
@@ -78,7 +78,7 @@ function remarksOn(circuit: Circuit, system: System): readonly Remark[] {
     );
     return [
       {
-        message: `${part.label} holds ${writeStated(stated)} in the line, and ${names} ${calipers.length === 1 ? 'is' : 'are'} on it: the pads drag and get hot. Drums are given about ${written(residualUse.drums.usual, like)}, discs about ${written(residualUse.discs.usual, like)} and that only where the master lies below them (common practice). Take the valve out of this line, or take one made for discs.`,
+        message: `${part.label} holds ${writeStated(stated)} in the line, and ${names} ${calipers.length === 1 ? 'is' : 'are'} on it: the pads drag and get hot. Drums are given about ${roundly(residualUse.drums.usual, like)}, discs about ${roundly(residualUse.discs.usual, like)} and that only where the master lies below them (common practice). Take the valve out of this line, or take one made for discs.`,
         origin: part.facts.get(row.key)?.origin ?? part.nameOrigin,
         subject: part.id,
         also: calipers.map(({ id }) => id),

@@ -8,7 +8,7 @@ import type { Origin } from '../system/origin.ts';
 import type { Part, Port } from '../system/part.ts';
 import { allParts } from '../system/system.ts';
 import type { Remark, Rule } from './rule.ts';
-import { written } from './wording.ts';
+import { roundly } from './wording.ts';
 
 const bent = (route: string, flare = 'double-45') => `run line {
   tube 3/16 in wall 0.028 in copper-nickel
@@ -88,7 +88,7 @@ function behindFlare(
   // Certain only if the longest that the limits allow is still too short.
   if (straight.about || !(straight.high < straightBehindFlare.least - 1e-6)) return [];
   const [least, ample] = [straightBehindFlare.least, straightBehindFlare.comfortable].map((length) =>
-    written(length, like),
+    roundly(length, like),
   );
   return [
     {
@@ -110,7 +110,7 @@ function betweenBends(run: Part, like: WrittenUnit): readonly Remark[] {
     return [
       {
         severity: 'information',
-        message: `Only ${writeEstimate(straight, { like })} of straight tube lies between bends ${number - 1} and ${number} of ${run.label}. A bender wants about ${written(least, like)} to hold (two outside diameters, from memory). See whether yours can, or move the bends apart.`,
+        message: `Only ${writeEstimate(straight, { like })} of straight tube lies between bends ${number - 1} and ${number} of ${run.label}. A bender wants about ${roundly(least, like)} to hold (two outside diameters, from memory). See whether yours can, or move the bends apart.`,
         origin: run.route?.origin ?? run.nameOrigin,
         subject: run.id,
       },

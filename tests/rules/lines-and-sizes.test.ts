@@ -126,9 +126,7 @@ describe('Sizes', () => {
     expect(said('magnitude', `master main single { bore 3 m  port out: ${seat} plugged }`)).toEqual([
       'Bore of main is 3 m, more than on any vehicle: master cylinder bore goes from 8 mm to 65 mm (from a motorcycle’s lever to a lorry’s pedal). Check the number and its unit.',
     ]);
-    expect(said('magnitude', 'hose front { length 40 ft }')[0]).toContain(
-      'hose length goes from 1 31/32 in to 157 15/32 in',
-    );
+    expect(said('magnitude', 'hose front { length 40 ft }')[0]).toContain('hose length goes from 1.97 in to 157 in');
   });
 
   it('are asked about when assumed, and not when only the width of a limit is odd', () => {

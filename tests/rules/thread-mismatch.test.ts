@@ -95,9 +95,17 @@ describe('how a wrong thread shows', () => {
   });
 
   it('sizes are told with both threads', () => {
-    expect(shown('M10x1', '3/8-24')).toContain(
-      'M10x1 (10 mm across, pitch 1 mm), but main.out is 3/8-24 (9.525 mm across, pitch 1.058 mm)',
+    expect(shown('M10x1.25', '3/8-24')).toContain(
+      'M10x1.25 (10 mm across, pitch 1.25 mm), but main.out is 3/8-24 (9.525 mm across, pitch 1.06 mm)',
     );
+    expect(shown('M10x1', '3/8-24')).toContain('3/8-24 is 9.53 mm with 1.06 mm pitch, M10x1 is 10 mm with 1 mm pitch');
+  });
+
+  it('two inch threads are told in inches', () => {
+    expect(shown('3/8-24', '1/2-20')).toContain(
+      '3/8-24 (3/8 in across, 24 threads to the inch), but main.out is 1/2-20 (1/2 in across, 20 threads to the inch)',
+    );
+    expect(shown('7/16-24', '7/16-20')).toContain('Both are 7/16 in across');
   });
 });
 

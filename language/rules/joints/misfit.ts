@@ -2,6 +2,7 @@
 import { flareWords } from '../../standards/flare-forms.ts';
 import { flareInSeat, flaresFor, seatOnSeat } from '../../standards/mating.ts';
 import { type Gender, gendersJoin, seats, seatTakesThread } from '../../standards/seats.ts';
+import { startsAndStrips } from '../../standards/threads.ts';
 import type { Connection, Threaded, TubeEnd } from '../../system/connection.ts';
 import { type Meeting, nameOf, type Side, sidesOf } from './meeting.ts';
 import { atTheBench, differing, threadWords } from './threads.ts';
@@ -84,23 +85,24 @@ function threadFault(meeting: Meeting): Fault | undefined {
   if (meeting.kind === 'unlike') return withoutThread(meeting.first, meeting.second);
   if (meeting.kind === 'eye') return undefined;
   const [one, other] = meeting.kind === 'tube' ? [meeting.tube, meeting.port] : [meeting.first, meeting.second];
-  const [mine, theirs] = [threadOf(one.connection), threadOf(other.connection)];
-  const pair = differing(mine, theirs);
+  const pair = differing(threadOf(one.connection), threadOf(other.connection));
   if (pair === undefined) return undefined;
   const [a, b] = pair;
+  // What is said of a pair that strips tells the sizes itself.
+  const [mine, theirs] = startsAndStrips(a, b) ? [a.name, b.name] : threadWords(pair);
   const subject = meeting.kind === 'tube' ? `the nut of ${one.part.id}` : nameOf(one, other);
   const object = nameOf(other, one);
   if (a.taper !== b.taper) {
     const [tapered, straight] = a.taper === 'tapered' ? [a, b] : [b, a];
     return fault(
       'taper',
-      `${upper(subject)} is ${threadWords(a)} and ${object} is ${threadWords(b)}: ${tapered.name} is a tapered pipe thread, ${straight.name} is straight.`,
+      `${upper(subject)} is ${mine} and ${object} is ${theirs}: ${tapered.name} is a tapered pipe thread, ${straight.name} is straight.`,
       'A taper in a straight thread bears on its first turns only: it leaks, or it splits the part when it is forced tight.',
     );
   }
   const genders = meeting.kind === 'tube' ? gendersOfTube(meeting.port.connection) : gendersOf(meeting);
   const shows = atTheBench({ thread: a, gender: genders[0] }, { thread: b, gender: genders[1] });
-  return fault('thread', `${upper(subject)} is ${threadWords(a)}, but ${object} is ${threadWords(b)}.`, shows);
+  return fault('thread', `${upper(subject)} is ${mine}, but ${object} is ${theirs}.`, shows);
 }
 
 function withoutThread(first: Side, second: Side): Fault | undefined {

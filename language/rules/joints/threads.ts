@@ -16,9 +16,14 @@ export function differing(a: ThreadFact, b: ThreadFact): readonly [Thread, Threa
   return [a.thread, b.thread];
 }
 
-/** "M10x1 (10 mm across, pitch 1 mm)" */
-export function threadWords(thread: Thread): string {
-  return `${thread.name} (${inMillimetres(thread.majorDiameter)} across, pitch ${inMillimetres(thread.pitch)})`;
+/**
+ * Both threads with their sizes, in one way of measuring so that they can be compared: "3/8-24 (3/8 in across, 24 threads
+ * to the inch)" where both are inch threads, else "M10x1 (10 mm across, pitch 1 mm)".
+ */
+export function threadWords(threads: readonly [Thread, Thread]): readonly [string, string] {
+  const [a, b] = threads;
+  const sized = threads.some(({ form }) => form === 'metric') ? inMillimetres : inInches;
+  return [`${a.name} (${sized(a)})`, `${b.name} (${sized(b)})`];
 }
 
 /** A whole sentence: what happens when one is turned into the other. Lengths in metres; depth of thread 1.0825 pitch, ISO 68-1. */
@@ -36,8 +41,17 @@ export function atTheBench(a: ThreadSide, b: ThreadSide): string {
   return 'The flanks of their threads stand at different angles, so they bear on one edge only.';
 }
 
-function inMillimetres(length: Thread['pitch']): string {
-  return writeQuantity(length, { unit: defaultUnitFor('length', 'metric') });
+function inMillimetres({ majorDiameter, pitch }: Thread): string {
+  const unit = defaultUnitFor('length', 'metric');
+  const across = writeQuantity(majorDiameter, { unit });
+  return `${across} across, pitch ${writeQuantity(pitch, { unit, precision: { significant: 3 } })}`;
+}
+
+function inInches({ majorDiameter, pitch }: Thread): string {
+  const steps = (majorDiameter / 0.0254) * 32;
+  const precision = Math.abs(steps - Math.round(steps)) < 1e-6 ? { fraction: 32 } : { significant: 3 };
+  const across = writeQuantity(majorDiameter, { unit: defaultUnitFor('length', 'inch'), precision });
+  return `${across} across, ${Math.round(0.0254 / pitch)} threads to the inch`;
 }
 
 const sentence = (text: string): string => `${text.charAt(0).toUpperCase()}${text.slice(1)}.`;
