@@ -6,11 +6,15 @@ import type { CircuitComputation, PartComputation, SystemComputation } from './c
 import { cylinderArea, cylinderSecondArea, cylinderTotalArea } from './cylinder-area.ts';
 import { cylinderDisplacementPerMm } from './cylinder-displacement.ts';
 import { partVolumes } from './part-volumes.ts';
+import { pedalRodForce } from './pedal-rod-force.ts';
+import { pedalTravelAtPush } from './pedal-travel.ts';
+import { chamberPressureAtPush, wheelPressureAtPush } from './pressure-at-push.ts';
 import { runBurst, runBurstBarlow } from './run-burst.ts';
 import { runBurstFactor } from './run-burst-factor.ts';
 import { cutLength } from './run-cut-length.ts';
 import { runWorkingPressure } from './run-working-pressure.ts';
 import { actuatorArea, slaveArea } from './slave-area.ts';
+import { chamberReserve, chamberStrokeAtPush } from './stroke-at-push.ts';
 import { systemVolume } from './system-volume.ts';
 
 /** In the order in which a part's figures are told. */
@@ -29,6 +33,12 @@ export const partComputations: readonly PartComputation[] = [
   { kinds: ['clutch-slave'], compute: slaveArea },
   { kinds: ['actuator'], compute: actuatorArea },
   { kinds: ['master', 'primary', 'secondary'], compute: chamberArea },
+  { kinds: ['pedal', 'clutch-pedal'], compute: pedalRodForce },
+  { kinds: ['pedal', 'clutch-pedal'], compute: pedalTravelAtPush },
+  { kinds: ['master', 'primary', 'secondary'], compute: chamberPressureAtPush },
+  { kinds: ['master', 'primary', 'secondary'], compute: chamberStrokeAtPush },
+  { kinds: ['master', 'primary', 'secondary'], compute: chamberReserve },
+  { kinds: ['cylinder', 'caliper', 'clutch-slave', 'actuator'], compute: wheelPressureAtPush },
   { kinds: partVolumes.flatMap(({ kinds }) => kinds), compute: (part, context) => context.volumeOf(part) },
 ];
 

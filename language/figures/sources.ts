@@ -9,3 +9,10 @@ export const development = fromMemory(
 );
 export const asStated = commonPractice('as the file states it');
 export const sum = commonPractice('the parts added up');
+export const levers = fromMemory(
+  'Limpert, Brake Design and Safety, ch. 5: push-rod force by the lever, line pressure = force / piston area',
+);
+export const valveLines = commonPractice('valve lines as their makers state them; a column of fluid adds its weight');
+export const displacementAnalysis = fromMemory(
+  'Limpert, Brake Design and Safety, ch. 5, fluid volume analysis; hoses by the limits of 49 CFR 571.106 Table I',
+);

@@ -15,4 +15,6 @@ export function inFamilyOf(written: WrittenUnit, dimension: Dimension): WrittenU
   return writtenIn(defaultUnitFor(dimension, written.unit.family));
 }
 
+export const bars: WrittenUnit = writtenIn(defaultUnitFor('pressure', 'metric'));
+export const newtons: WrittenUnit = writtenIn(defaultUnitFor('force', 'metric'));
 export const squareMillimetres: WrittenUnit = writtenIn(defaultUnitFor('area', 'metric'));

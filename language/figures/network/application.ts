@@ -35,6 +35,8 @@ export interface ChamberState {
   readonly stroke: Result<'length'>;
   /** The piston has met its stop, or the one before it. */
   readonly bottomed: boolean;
+  /** Facts without which the fluid that closes the gaps of its brakes is not known: the stroke then says little. */
+  readonly gapsUnknown: readonly Need[];
   /** Something that failed lets its fluid out. */
   readonly open: boolean;
 }

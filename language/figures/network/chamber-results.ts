@@ -3,7 +3,7 @@ import type { Need, Result } from '../figure.ts';
 import { eachOnce, unknownResult } from '../result.ts';
 import type { ChamberState } from './application.ts';
 import type { PushedChamber } from './chamber-push.ts';
-import { essentialLacks } from './lacks.ts';
+import { essentialLacks, gapLacks } from './lacks.ts';
 import { type Ends, type Marks, marksOf, spreadOf } from './spread.ts';
 
 export interface ChamberUnder {
@@ -28,10 +28,11 @@ export function chamberResults(chamber: PushedChamber, under: Under): ChamberUnd
   const { model, pushed, open, pressing } = chamber;
   const { force, atFloor, marks } = under;
   const { id } = model.part;
+  const gapsUnknown = open ? [] : gapLacks(model.circuit.lacks);
   if (pushed === undefined || force === undefined || model.area === undefined) {
     const needs = eachOnce([...under.needs, ...model.areaNeeds]);
     const pressure = unknownResult('pressure', needs);
-    const state = { id, pressure, stroke: unknownResult('length', needs), bottomed: false, open };
+    const state = { id, pressure, stroke: unknownResult('length', needs), bottomed: false, gapsUnknown, open };
     return { chamber, state, pressure, lacks: [] };
   }
   const lacks = [...pressing.needsAt(spreadOf('pressure', (end) => pushed.pressure(force, end), marks).value)];
@@ -52,7 +53,14 @@ export function chamberResults(chamber: PushedChamber, under: Under): ChamberUnd
         };
   return {
     chamber,
-    state: { id, pressure, stroke: strokeOf(chamber, { force, bottomed, told, marks: fromCircuit }), bottomed, open },
+    state: {
+      id,
+      pressure,
+      stroke: strokeOf(chamber, { force, bottomed, told, marks: fromCircuit }),
+      bottomed,
+      gapsUnknown,
+      open,
+    },
     pressure,
     lacks: open ? [] : told,
   };

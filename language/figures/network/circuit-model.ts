@@ -20,8 +20,6 @@ import { type ValveCurve, valveCurve } from './valve-curves.ts';
 import { type PressedZones, zonesOf } from './zones.ts';
 
 export interface ZoneModel {
-  /** Those of all its takings, summed up. */
-  readonly laws: readonly TakingLaw[];
   readonly feeds: readonly FeedModel[];
   readonly takings: readonly Taking[];
 }
@@ -39,6 +37,8 @@ export interface CircuitModel {
   readonly pressed: PressedZones;
   readonly zonesOfPart: ReadonlyMap<PartId, readonly number[]>;
   readonly zones: readonly ZoneModel[];
+  /** By zone, those of all its takings, summed up. */
+  readonly laws: readonly (readonly TakingLaw[])[];
   readonly lacks: readonly Lack[];
   /** The same as they are told. */
   readonly told: () => readonly Need[];
@@ -79,9 +79,9 @@ export function circuitModel(chamber: Part, context: FigureContext, meetings: re
     zonesOfPart: zonesOfParts(pressed),
     zones: inZones.map(({ takings }, index) => ({
       takings,
-      laws: lawsTogether(takings.map(({ law }) => law)),
       feeds: feeds[index] ?? [],
     })),
+    laws: inZones.map(({ takings }) => lawsTogether(takings.map(({ law }) => law))),
     lacks,
     told: once(() => toldLacks(lacks)),
     assumptions: all.assumptions,

@@ -1,5 +1,5 @@
 /** What closes the running clearance of a wheel brake: shoes to the drum, pads to the disc. */
-import { type Estimate, type Si, scaleEstimate, si } from '../../quantity/index.ts';
+import { combineEstimates, type Estimate, isKnown, type Si, scaleEstimate, si } from '../../quantity/index.ts';
 import { estimateFact, wordOf } from '../../system/fact-of.ts';
 import { properties } from '../../system/kinds/index.ts';
 import type { Part } from '../../system/part.ts';
@@ -79,19 +79,17 @@ export function tipTravel(brake: Part): {
   readonly perGap: Estimate<'number'>;
   readonly assumptions: readonly string[];
 } {
-  const facts = [properties.leverArm, properties.pivotRadius].map((row) => estimateFact(brake, row));
-  const angles = [properties.liningStart, properties.liningEnd].map((row) => estimateFact(brake, row));
-  const [arm, radius] = facts;
-  const [start, end] = angles;
+  const arm = estimateFact(brake, properties.leverArm);
+  const radius = estimateFact(brake, properties.pivotRadius);
+  const start = estimateFact(brake, properties.liningStart);
+  const end = estimateFact(brake, properties.liningEnd);
   if (arm === undefined || radius === undefined || start === undefined || end === undefined) return usualTipTravel;
-  const middle = (start.value + end.value) / 2;
-  const value = arm.value / (radius.value * Math.sin(middle));
-  if (!(value > 0) || !Number.isFinite(value)) return usualTipTravel;
-  // The limits of the angles hardly count near a right angle; those of the lengths do.
-  const low = value * (arm.low / arm.value) * (radius.value / radius.high);
-  const high = value * (arm.high / arm.value) * (radius.value / radius.low);
-  const perGap = { value, low, high, ...marksOf([arm, radius, start, end]) };
-  return { perGap: { ...perGap, value: ratio(value), low: ratio(low), high: ratio(high) }, assumptions: [] };
+  const perGap = combineEstimates('number', tipTravelPerGap, arm, radius, start, end);
+  return isKnown(perGap) && perGap.low > 0 ? { perGap, assumptions: [] } : usualTipTravel;
+}
+
+function tipTravelPerGap(arm: Si<'length'>, radius: Si<'length'>, start: Si<'angle'>, end: Si<'angle'>): number {
+  return arm / (radius * Math.sin((start + end) / 2));
 }
 
 const ratio = (value: number): Si<'number'> => si('number', value);

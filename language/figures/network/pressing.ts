@@ -36,9 +36,7 @@ export function pressingOf(circuit: CircuitModel, { failed, extra }: PressingOpt
   const curveOf = (feed: FeedModel) => (failed.has(feed.valve) ? feed.failedCurve : feed.curve);
   const zones: Pressing['zones'] = (chamber, end) =>
     zonePressures(circuit, chamber, (feed, inlet) => curveOf(feed).outlet(inlet, end));
-  const laws = circuit.zones.map((zone, index) =>
-    index === 0 ? [...zone.laws, ...extra.map(({ law }) => law)] : zone.laws,
-  );
+  const laws = circuit.laws.map((each, zone) => (zone === 0 ? [...each, ...extra.map(({ law }) => law)] : each));
   const takes: Pressing['takes'] = (chamber, end) => {
     const pressures = zones(chamber, end);
     let sum = 0;
