@@ -60,25 +60,31 @@ export class DocumentLife extends DefaultDocumentUpdateHandler {
     if (ours.length > 0) this.fireDocumentUpdate(of('there'), of('deleted'));
   }
 
-  /** Builds what has changed. A change that comes while an earlier one still waits is built together with it. */
   protected override fireDocumentUpdate(changed: URI[], deleted: URI[]): void {
+    void this.take({ changed, deleted });
+  }
+
+  /**
+   * Builds what has changed, and whatever is not built yet. A change that comes while an earlier one still waits is built
+   * together with it, so every build begins here: one that began elsewhere would cancel a waiting one and lose it.
+   */
+  async take({ changed = [], deleted = [] }: { changed?: readonly URI[]; deleted?: readonly URI[] }): Promise<void> {
     for (const uri of changed) this.pending.set(uri.toString(), { uri, change: 'changed' });
     for (const uri of deleted) this.pending.set(uri.toString(), { uri, change: 'deleted' });
-    void this.workspaceManager.ready
-      .then(() =>
-        this.workspaceLock.write(async (token) => {
-          await pause(gatheringTime(this.pendingSize()));
-          if (token.isCancellationRequested) return;
-          const of = (wanted: 'changed' | 'deleted') =>
-            [...this.pending.values()].filter(({ change }) => change === wanted).map(({ uri }) => uri);
-          const [changedNow, deletedNow] = [of('changed'), of('deleted')];
-          this.pending.clear();
-          await this.documentBuilder.update(changedNow, deletedNow, token);
-        }),
-      )
-      .catch((error: unknown) =>
-        this.shared.lsp.Connection?.console.error(`A change could not be taken in: ${String(error)}`),
-      );
+    try {
+      await this.workspaceManager.ready;
+      await this.workspaceLock.write(async (token) => {
+        await pause(gatheringTime(this.pendingSize()));
+        if (token.isCancellationRequested) return;
+        const of = (wanted: 'changed' | 'deleted') =>
+          [...this.pending.values()].filter(({ change }) => change === wanted).map(({ uri }) => uri);
+        const [changedNow, deletedNow] = [of('changed'), of('deleted')];
+        this.pending.clear();
+        await this.documentBuilder.update(changedNow, deletedNow, token);
+      });
+    } catch (error) {
+      this.shared.lsp.Connection?.console.error(`A change could not be taken in: ${String(error)}`);
+    }
   }
 
   protected override getWatchers(): FileSystemWatcher[] {

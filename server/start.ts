@@ -38,7 +38,6 @@ export interface Host {
 const handlers: readonly ((connection: Connection, shared: LangiumSharedServices) => void)[] = [
   addDocumentUpdateHandler,
   addCompletionHandler,
-  addFindReferencesHandler,
   addDocumentSymbolHandler,
   addGotoDefinitionHandler,
   addDocumentHighlightHandler,
@@ -47,19 +46,22 @@ const handlers: readonly ((connection: Connection, shared: LangiumSharedServices
   addCodeActionHandler,
   addCodeLensHandler,
   addInlayHintHandler,
-  addRenameHandler,
   addHoverHandler,
   addSemanticTokenHandler,
   addDocumentLinkHandler,
   addConfigurationChangeHandler,
-  addWorkspaceSymbolHandler,
 ];
+
+/** These ask about all files of the folders. */
+const handlersOfAll: typeof handlers = [addFindReferencesHandler, addRenameHandler, addWorkspaceSymbolHandler];
 
 export function startServer(connection: Connection, { ownFiles, engine }: Host): void {
   const asked = windowFiles(connection);
   const files = new FilesByScheme((scheme) => ownFiles.get(scheme) ?? asked);
   const { shared } = createServerServices({ connection, fileSystemProvider: () => files });
   for (const add of handlers) add(connection, shared);
+  const patient = waitingConnection(connection, () => shared.workspace.WorkspaceManager.complete);
+  for (const add of handlersOfAll) add(patient, shared);
   publishDiagnostics(connection, shared);
   refreshWindow(connection, shared);
   answerPictureRequests(connection, { shared, engine });
@@ -85,4 +87,20 @@ function followFolders(connection: Connection, shared: ServerSharedServices): vo
       shared.workspace.WorkspaceManager.change(added, removed),
     );
   });
+}
+
+/** The connection, with handlers that ask about all files waiting until these are known. */
+function waitingConnection(connection: Connection, until: () => Promise<void>): Connection {
+  const waiting =
+    <P extends readonly unknown[], R>(handler: (...params: P) => R) =>
+    async (...params: P): Promise<Awaited<R>> => {
+      await until();
+      return await handler(...params);
+    };
+  return {
+    ...connection,
+    onReferences: (handler) => connection.onReferences(waiting(handler)),
+    onRenameRequest: (handler) => connection.onRenameRequest(waiting(handler)),
+    onWorkspaceSymbol: (handler) => connection.onWorkspaceSymbol(waiting(handler)),
+  };
 }

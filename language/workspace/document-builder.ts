@@ -1,6 +1,6 @@
 /** Builds documents together with the files that they use, and checks only those that are open. */
-import type { BuildOptions, LangiumDocument, LangiumSharedCoreServices, URI, WorkspaceLock } from 'langium';
-import { DefaultDocumentBuilder, DocumentState, OperationCancelled } from 'langium';
+import type { BuildOptions, LangiumDocument, LangiumSharedCoreServices, URI } from 'langium';
+import { DefaultDocumentBuilder, DocumentState, isOperationCancelled, OperationCancelled } from 'langium';
 import type { UsedFiles } from './used-files.ts';
 
 type Cancellation = Parameters<DefaultDocumentBuilder['update']>[2];
@@ -34,12 +34,11 @@ export class CircuitDocumentBuilder extends DefaultDocumentBuilder {
     if (document !== undefined) document.state = DocumentState.Changed;
   }
 
-  /** Checks every open document again, where what they are checked for has changed and they have not. */
-  judgeAgain(lock: WorkspaceLock): void {
+  /** The next build checks every document again, where what they are checked for has changed and they have not. */
+  forgetChecks(): void {
     for (const document of this.langiumDocuments.all) {
       if (document.state === DocumentState.Validated) this.resetToState(document, DocumentState.IndexedReferences);
     }
-    void lock.write((token) => this.update([], [], token));
   }
 
   /** An open document is always on its way to any state, even if its building has not begun. */
@@ -66,6 +65,21 @@ export class CircuitDocumentBuilder extends DefaultDocumentBuilder {
         reject(OperationCancelled);
       });
     });
+  }
+
+  /** What is reached is told, even if a newer change has put an end to the build in the same moment. */
+  protected override async notifyDocumentPhase(
+    document: LangiumDocument,
+    state: DocumentState,
+    token: NonNullable<Cancellation>,
+  ): Promise<void> {
+    for (const listener of [...this.documentPhaseListeners.get(state)]) {
+      try {
+        await listener(document, token);
+      } catch (error) {
+        if (!isOperationCancelled(error)) throw error;
+      }
+    }
   }
 
   /** With an editor, files that are not open there are indexed and not checked. */

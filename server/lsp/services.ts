@@ -25,6 +25,7 @@ import { CircuitFormatter } from './formatting.ts';
 import { CircuitHover } from './hover.ts';
 import { CircuitInlays } from './inlay-hints.ts';
 import { CircuitLanguageServer } from './language-server.ts';
+import { LateCompletionParser } from './late-completion-parser.ts';
 import { OpenFolders } from './open-folders.ts';
 import { CircuitRename } from './rename.ts';
 import { CircuitSemanticTokens } from './semantic-tokens.ts';
@@ -36,6 +37,7 @@ import { type Window, windowOf } from './window.ts';
 
 export interface ServerSharedAddition {
   readonly workspace: { readonly WorkspaceManager: OpenFolders };
+  readonly lsp: { readonly DocumentUpdateHandler: DocumentLife };
   readonly window: {
     readonly Settings: Settings;
     readonly Window: Window;
@@ -65,7 +67,10 @@ const serverSharedModule = {
   },
   window: {
     Settings: (services: ServerSharedServices) =>
-      followSettings(services, () => services.workspace.DocumentBuilder.judgeAgain(services.workspace.WorkspaceLock)),
+      followSettings(services, () => {
+        services.workspace.DocumentBuilder.forgetChecks();
+        void services.lsp.DocumentUpdateHandler.take({});
+      }),
     Window: (services: ServerSharedServices) => windowOf(services),
     Sheets: (services: ServerSharedServices) => new Sheets(services),
   },
@@ -73,6 +78,9 @@ const serverSharedModule = {
 
 function serverModule(shared: ServerSharedServices) {
   return {
+    parser: {
+      CompletionParser: (services: LangiumServices) => new LateCompletionParser(services),
+    },
     validation: {
       DocumentValidator: (services: LangiumServices) => new CircuitValidator(services, shared),
     },
