@@ -1,5 +1,6 @@
 /** What can be printed for the bench. */
 
+export { cutWords } from './cut-words.ts';
 export { type LinesOptions, linesSheet, usualLines } from './lines.ts';
 export { type MeasureOptions, measureSheet } from './measure.ts';
 export { partsSheet } from './parts.ts';

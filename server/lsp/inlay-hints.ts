@@ -3,9 +3,13 @@ import type { LangiumDocument } from 'langium';
 import type { InlayHintProvider } from 'langium/lsp';
 import type { InlayHintParams } from 'vscode-languageserver';
 import type { InlayHint } from 'vscode-languageserver-types';
-import { explainFigure, writeResult } from '../../language/index.ts';
+import { cutWords, explainFigure } from '../../language/index.ts';
 import { escaped } from './markdown.ts';
 import type { ServerSharedServices } from './services.ts';
+
+/** Why the number may be a little more than the figure. */
+const rounding =
+  'As on the lines sheet: the longest that the limits of the route allow, up to the next mark of the tape.';
 
 export class CircuitInlays implements InlayHintProvider {
   private readonly shared: ServerSharedServices;
@@ -26,16 +30,17 @@ export class CircuitInlays implements InlayHintProvider {
     return [...system.partById.values()]
       .filter(({ kind, nameOrigin }) => kind === 'run' && nameOrigin.uri === uri)
       .filter(({ nameOrigin }) => start <= nameOrigin.end && nameOrigin.end <= end)
-      .flatMap(({ id, nameOrigin }): readonly InlayHint[] => {
-        const figure = figures.find(id, 'run.cut-length');
-        if (figure?.result.kind !== 'known') return [];
+      .flatMap((run): readonly InlayHint[] => {
+        const words = cutWords(run, system, figures);
+        const figure = figures.find(run.id, 'run.cut-length');
+        if (words === undefined || figure === undefined) return [];
         const account = explainFigure(figure).map((line) => `- ${escaped(line.text)}`);
         return [
           {
-            position: text.positionAt(nameOrigin.end),
-            label: `cut ${writeResult(figure)}`,
+            position: text.positionAt(run.nameOrigin.end),
+            label: `cut ${words}`,
             paddingLeft: true,
-            tooltip: { kind: 'markdown', value: account.join('\n') },
+            tooltip: { kind: 'markdown', value: [`${escaped(rounding)}\n`, ...account].join('\n') },
           },
         ];
       })
