@@ -3,6 +3,7 @@
 export { cutWords } from './cut-words.ts';
 export { type LinesOptions, linesSheet, usualLines } from './lines.ts';
 export { type MeasureOptions, measureSheet } from './measure.ts';
+export { measureItems } from './measure-items.ts';
 export { partsSheet } from './parts.ts';
 export type { Data, Sheet } from './sheet.ts';
 export { withUnread } from './unread.ts';

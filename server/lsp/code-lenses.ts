@@ -4,7 +4,6 @@ import type { CodeLensProvider } from 'langium/lsp';
 import type { CodeLens } from 'vscode-languageserver-types';
 import type { SheetName } from '../protocol.ts';
 import type { ServerSharedServices } from './services.ts';
-import { openRows } from './sheets.ts';
 
 const links: readonly { readonly sheet: SheetName; readonly title: string; readonly command: string }[] = [
   { sheet: 'lines', title: 'Lines to make', command: 'linewright.showLinesSheet' },
@@ -30,11 +29,9 @@ export class CircuitLenses implements CodeLensProvider {
     const start = { line: 0, character: 0 };
     const range = { start, end: start };
     const args = [document.uri.toString()];
-    const counted = links.flatMap(({ sheet: name, title, command }): readonly CodeLens[] => {
-      const sheet = Sheets.of(document, { sheet: name, circuit });
-      return sheet === undefined
-        ? []
-        : [{ range, command: { title: `${title} (${openRows(sheet)})`, command, arguments: args } }];
+    const counted = links.map(({ sheet, title, command }): CodeLens => {
+      const count = Sheets.openRows(document, { sheet, circuit });
+      return { range, command: { title: `${title} (${count})`, command, arguments: args } };
     });
     return [
       ...counted,

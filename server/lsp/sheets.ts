@@ -1,6 +1,14 @@
 /** The sheets of each document, made when they are asked for and kept for as long as nothing that is on them changed. */
 import type { LangiumDocument } from 'langium';
-import { type Sheet, type System, sheetBody, textProblems, withUnread, writeSheet } from '../../language/index.ts';
+import {
+  measureItems,
+  type Sheet,
+  type System,
+  sheetBody,
+  textProblems,
+  withUnread,
+  writeSheet,
+} from '../../language/index.ts';
 import { sheetRows } from '../command/sheet-rows.ts';
 import type { SheetAnswer, SheetName, SheetParams } from '../protocol.ts';
 import { viewsOf } from './picture-answer.ts';
@@ -37,6 +45,16 @@ export class Sheets {
     return sheet;
   }
 
+  /** How many rows of a sheet are still open, which for a list to buy from is all that has not arrived. */
+  openRows(document: LangiumDocument, asked: Pick<SheetParams, 'sheet' | 'circuit'>): number {
+    const reading = this.shared.workspace.Readings.readingOf(document);
+    // Which figures wait for a measure is on its sheet, but takes all figures to tell.
+    if (asked.sheet === 'measure') return measureItems(reading, reading[asked.circuit]).length;
+    const list = this.of(document, asked)?.list;
+    const arrived = list?.columns.indexOf('arrived') ?? -1;
+    return list?.rows.filter((row) => arrived < 0 || row[arrived] === '').length ?? 0;
+  }
+
   answer(document: LangiumDocument, params: SheetParams): SheetAnswer {
     const refusal = this.shared.workspace.LangiumDocumentFactory.refusal(document);
     if (refusal !== undefined) return { kind: 'none', problem: refusal };
@@ -65,10 +83,4 @@ export class Sheets {
       return `${file}line ${place.range.start.line + 1}: ${message}`;
     });
   }
-}
-
-/** How many rows of the sheet's list are still open: all but those that have arrived. */
-export function openRows({ list }: Sheet): number {
-  const arrived = list?.columns.indexOf('arrived') ?? -1;
-  return list?.rows.filter((row) => arrived < 0 || row[arrived] === '').length ?? 0;
 }
