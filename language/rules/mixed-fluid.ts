@@ -35,6 +35,10 @@ export const mixedFluid: Rule = {
       title: 'two reservoirs of one master with fluids that must not meet',
       text: twoReservoirs('fluid dot-4', 'fluid dot-5'),
     },
+    {
+      title: 'a fluid of the file that none of its reservoirs holds',
+      text: twoReservoirs('fluid mineral', 'fluid mineral'),
+    },
     { title: 'one reservoir apart from the rest of the same master', text: twoReservoirs('', 'fluid mineral') },
   ],
   silent: [
@@ -49,7 +53,7 @@ master clutch single { port out: 3/8-24 inverted-flare plugged  reservoir { flui
     },
     { title: 'two reservoirs with fluids that mix', text: twoReservoirs('fluid dot-4', 'fluid dot-5.1') },
   ],
-  check: ({ system }) => [...declaredTogether(system), ...meetingInCircuit(system)],
+  check: ({ system }) => [...declaredTogether(system), ...meetingInCircuit(system), ...nowhere(system)],
 };
 
 interface Fill {
@@ -80,9 +84,9 @@ function meetingInCircuit(system: System): readonly Remark[] {
   const byBody = new Map<string, Fill[]>();
   for (const part of system.partById.values()) {
     if (part.kind !== 'reservoir') continue;
-    const own = fluidNames.find((name) => name === wordOf(part, properties.fluidGrade));
-    const origin = own ? part.facts.get(properties.fluidGrade.key)?.origin : general?.origin;
-    const grade = own ?? usual;
+    const own = ownFill(part);
+    const origin = own ? own.origin : general?.origin;
+    const grade = own?.grade ?? usual;
     if (grade === undefined || origin === undefined) continue;
     const body = bodies(part.id);
     byBody.set(body, [...(byBody.get(body) ?? []), { grade, origin, reservoir: part }]);
@@ -97,6 +101,42 @@ function meetingInCircuit(system: System): readonly Remark[] {
       'Find out what is in there; if both have been in it, every seal and hose is suspect and has to be replaced.',
     );
   });
+}
+
+/** The file says what the vehicle is filled with, and all its reservoirs hold something that must not meet it. */
+function nowhere(system: System): readonly Remark[] {
+  const [general, ...others] = system.fluids;
+  const grade = fluidNames.find((name) => name === general?.grade);
+  if (general === undefined || grade === undefined || others.length > 0) return [];
+  const parts = [...system.partById.values()];
+  const fills = parts
+    .filter(({ kind }) => kind === 'reservoir')
+    .map((reservoir) => ({ reservoir, own: ownFill(reservoir) }));
+  const [first] = fills;
+  if (
+    first?.own === undefined ||
+    fills.some(({ own }) => own === undefined || fluidsMix(grade, own.grade).kind === 'mixes')
+  )
+    return [];
+  // A chamber without a reservoir in the file may hold what the file names.
+  const bodies = shared(system);
+  const filled = new Set(fills.map(({ reservoir }) => bodies(reservoir.id)));
+  if (parts.some((part) => isChamber(part) && !filled.has(bodies(part.id)))) return [];
+  return clashIn(
+    [
+      { grade, origin: general.origin, reservoir: undefined },
+      { ...first.own, reservoir: first.reservoir },
+    ],
+    first.reservoir.id,
+    `The file fills the vehicle with ${fluids[grade].words}, and ${first.reservoir.label} holds ${fluids[first.own.grade].words}.`,
+    'Find out which of the two is in there, and write that one only.',
+  );
+}
+
+function ownFill(reservoir: Part): Pick<Fill, 'grade' | 'origin'> | undefined {
+  const grade = fluidNames.find((name) => name === wordOf(reservoir, properties.fluidGrade));
+  const origin = reservoir.facts.get(properties.fluidGrade.key)?.origin;
+  return grade && origin ? { grade, origin } : undefined;
 }
 
 function clashIn(fills: readonly Fill[], subject: string, where: string, next: string): readonly Remark[] {

@@ -83,7 +83,11 @@ function ofValve(part: Part, system: System): readonly Remark[] {
     : `Call the port of ${title} towards the master in, and the one that leads on out; two valves in one body are a block with a valve for each in it.`;
   const lack = names.includes('in') ? 'and no other' : 'and none that is called in';
   return [
-    remark(part, 'error', `${has}, ${lack}: how it changes the pressure cannot be judged, and nothing is. ${next}`),
+    remark(
+      part,
+      'error',
+      `${has}, ${lack}: which side the pressure comes to cannot be told, and what it does cannot be judged. ${next}`,
+    ),
   ];
 }
 

@@ -103,7 +103,11 @@ function noneLeft(body: PressureBody, wheels: number, system: System): Remark {
   const { severity, advice } = claimOf(system);
   const parts = partsOf(body.parts, system);
   const master = masterOf(body, system);
-  const what = `A leak anywhere from ${labelsOf(body, system)} on, in any of ${counted(parts.length, 'part')}, leaves none of ${counted(wheels, 'wheel')} braked: they share one body of fluid.`;
+  const left =
+    wheels === 1
+      ? 'leaves the only wheel brake here without pressure.'
+      : `leaves none of ${wheels} wheels braked: they share one body of fluid.`;
+  const what = `A leak anywhere from ${labelsOf(body, system)} on, in any of ${counted(parts.length, 'part')}, ${left}`;
   return {
     severity,
     message: `${what} ${advice}`,
@@ -117,7 +121,8 @@ function noneLeft(body: PressureBody, wheels: number, system: System): Remark {
 function oneLeft(body: PressureBody, only: WheelBrake, system: System): Remark {
   const parts = partsOf(body.parts, system);
   const wheel = wheelWords(only.wheel);
-  const where = wheel === undefined ? only.brake.label : `${only.brake.label}, at the ${wheel}`;
+  const isNamed = wheel === undefined || only.brake.label.replaceAll('-', ' ') === wheel;
+  const where = isNamed ? only.brake.label : `${only.brake.label}, at the ${wheel}`;
   const master = masterOf(body, system);
   return {
     severity: 'warning',

@@ -4,7 +4,7 @@ import { wordOf } from '../system/fact-of.ts';
 import { properties } from '../system/kinds/index.ts';
 import type { PartId } from '../system/part.ts';
 import { pressureBodiesOf } from '../system/pressure-bodies.ts';
-import type { System } from '../system/system.ts';
+import type { FileReading, System } from '../system/system.ts';
 import { type WheelBrake, wheelBrakesOf } from '../system/wheel-brakes.ts';
 import { splitCar } from './example-parts.ts';
 import type { Remark, Rule } from './rule.ts';
@@ -35,9 +35,9 @@ export const splitDisagrees: Rule = {
     { title: 'a vehicle that says nothing of its split', text: crossed },
     { title: 'a split of another kind', text: claiming('other', crossed) },
   ],
-  check: ({ system }) => {
+  check: ({ reading, system }) => {
     const claim = system.vehicle && wordOf(system.vehicle, properties.split);
-    if (claim === undefined || !isKind(claim) || !isMeant(system)) return [];
+    if (claim === undefined || !isKind(claim) || !isMeant(system, reading)) return [];
     const shares = sharesOf(system);
     if (shares === undefined || shares.length < 2 || isSplit[claim](shares)) return [];
     return [remarkOn(claim, shares, system)];
@@ -45,8 +45,9 @@ export const splitDisagrees: Rule = {
 };
 
 /** What is still to be split is not yet as the vehicle says. */
-const isMeant = (system: System): boolean =>
-  system.state === 'planned' || [...system.partById.values()].every(({ presence }) => presence === 'kept');
+const isMeant = (system: System, { found, planned }: FileReading): boolean =>
+  system.state === 'planned' ||
+  [found, planned].every(({ partById }) => [...partById.values()].every(({ presence }) => presence === 'kept'));
 
 /** The wheels that one body of fluid brakes. */
 interface Share {
@@ -100,7 +101,7 @@ function remarkOn(claim: Split, shares: readonly Share[], system: System): Remar
       : `Look where each line goes; if it is so on the vehicle, write split ${fitting}.`;
   const origin = system.vehicle?.facts.get(properties.split.key)?.origin ?? { uri: system.uri, start: 0, end: 0 };
   return {
-    message: `The vehicle says split ${claim}, and the lines do otherwise: ${listed(said)}. ${next}`,
+    message: `The vehicle says split ${claim}, and the lines do otherwise: ${said.join('; ')}. ${next}`,
     origin,
     subject: 'circuit',
     also: shares.flatMap(({ chambers }) => chambers),

@@ -26,6 +26,13 @@ export const unfedWheel: Rule = {
       text: `${oneCircuit.replace(run('feed', 'main.out', 'split.in'), '')}`,
     },
     {
+      title: 'a low-pressure feed hose in the line',
+      text: `${stockLine}master main single { port out: barb 6 mm }
+tee split { port in: barb 6 mm  ports left, right: 3/8-24 inverted-flare }
+feed-hose link { from main.out to split.in }
+${drumBrake('front-left')}${run('left-line', 'split.left', 'front-left.cylinder.feed')}`,
+    },
+    {
       title: 'one of two cylinders left out',
       text: `${stockLine}${singleMaster}${run('line-left', 'split.left', 'front-left.upper.feed')}drum-brake front-left {
   cylinder upper { port feed: 3/8-24 inverted-flare  bleeder {} }
@@ -118,11 +125,25 @@ function withoutCylinder(brake: Part): readonly Remark[] {
   return [{ severity: 'question', message, origin: brake.nameOrigin, subject: brake.id }];
 }
 
+/** Low-pressure hoses that are joined to the part: pressure never comes over them. */
+function feedHosesAt(part: Part | undefined, { jointsAt, portById, partById }: System): readonly Part[] {
+  return (part?.ports ?? []).flatMap(({ id }) =>
+    (jointsAt.get(id) ?? []).flatMap(({ a, b }) => {
+      const other = portById.get(a === id ? b : a);
+      const owner = other && partById.get(other.part);
+      return owner?.kind === 'feed-hose' ? [owner] : [];
+    }),
+  );
+}
+
 /** Where the way from the cylinder ends, so that the gap can be looked for there. */
 function nextStep(part: Part, { system, bodyOf }: Plumbing): string {
   if (part.ports.length === 0) return 'Give it a port, and join that to a circuit with a run or hose.';
   const others = (bodyOf.get(part.id)?.parts ?? []).filter((id) => id !== part.id);
   const labels = others.flatMap((id) => system.partById.get(id)?.label ?? []);
   if (labels.length === 0) return 'Join its port to a circuit with a run or hose.';
+  const feed = others.flatMap((id) => feedHosesAt(system.partById.get(id), system))[0];
+  if (feed !== undefined)
+    return `On the way lies ${feed.label}, a low-pressure feed hose: it belongs between reservoir and master and bursts under the pressure of the pedal. Put a brake hose or a run there.`;
   return `From there fluid gets to ${listedUpTo(4, labels)}, and no chamber is joined to ${labels.length === 1 ? 'that' : 'these'}: look for the gap there.`;
 }

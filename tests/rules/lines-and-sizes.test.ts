@@ -81,6 +81,15 @@ describe('A bend', () => {
     expect(said('bend-tight', bend('11 mm'))[0]).toContain('workshop manual');
   });
 
+  it('tells a writer of inches the least radius as a tape shows it, rounded up', () => {
+    const bend = (radius: string) => bent(`straight 3 in, bend 90 deg radius ${radius}, straight 3 in`);
+    expect(said('bend-tight', bend('1/2 in'))[0]).toMatch(/Make it at least 9\/16 in\.$/);
+    expect(said('bend-tight', bend('5/8 in'))[0]).toMatch(/Make it at least 13\/16 in\.$/);
+    expect(said('bend-tight', bent('straight 60 mm, bend 90 deg radius 13 mm, straight 60 mm'))[0]).toMatch(
+      /Make it at least 14\.5 mm\.$/,
+    );
+  });
+
   it('is one finding for each run, at its tightest', () => {
     const text = bent(
       'straight 60 mm, bend 90 deg radius 22 mm, straight 60 mm, bend 90 deg radius 10 mm, straight 60 mm',

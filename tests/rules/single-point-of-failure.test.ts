@@ -96,7 +96,7 @@ describe('Half of one axle', () => {
     expect(more).toEqual([]);
     expect(finding?.severity).toBe('warning');
     expect(finding?.subject).toBe('main.primary');
-    expect(finding?.message).toContain('leaves only one wheel braked: rear-left, at the rear left');
+    expect(finding?.message).toContain('leaves only one wheel braked: rear-left. The vehicle');
   });
 
   it('is not the one wheel of a motorcycle', () => {

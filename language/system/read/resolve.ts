@@ -49,14 +49,18 @@ export function resolve(
     const inside: Target | undefined =
       (mirrored ? step(target.part, otherSideName(word)) : undefined) ?? step(target.part, word);
     if (inside === undefined) {
-      const names = [...target.part.ports.map((port) => port.name), ...target.part.parts.map((part) => part.name)];
+      const { part } = target;
+      const names = [...part.ports.map((port) => port.name), ...part.parts.map((each) => each.name)];
+      // `front-left.feed` for the port of its cylinder.
+      const deeper = portsWithin(part).filter(({ name }) => name === word);
       const has = names.length > 0 ? `; it has ${names.join(', ')}` : '';
       noteUnknown(
         reference,
         index + 1,
-        `${target.part.label} has no port or sub-part called “${word}”${has}`,
+        `${part.label} has no port or sub-part called “${word}”${has}`,
         names,
         notes,
+        deeper.slice(0, 3).map((port) => port.id.slice(part.id.length + 1)),
       );
       return undefined;
     }
@@ -133,10 +137,11 @@ function noteUnknown(
   what: string,
   known: readonly string[],
   notes: ReadingNotes,
+  meant: readonly string[] = [],
 ): void {
   const origin = originOfProperty(reference, 'segments', index);
   const word = reference.segments[index]?.$refText ?? '';
-  const close = nearest(word, known);
+  const close = meant.length > 0 ? meant : nearest(word, known);
   notes.problems.push({
     code: 'unknown-name',
     message: close.length > 0 ? `${what}. Did you mean ${close.join(' or ')}?` : `${what}.`,
