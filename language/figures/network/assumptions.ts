@@ -1,11 +1,11 @@
 /** What an answer of the network rests on beside the facts of the file, in sentences for its reader. */
 import type { Si } from '../../quantity/index.ts';
-import { estimateFact } from '../../system/fact-of.ts';
 import { properties } from '../../system/kinds/index.ts';
 import type { ChamberUnder } from './chamber-results.ts';
 import { essentialLacks } from './lacks.ts';
 import type { PedalForces } from './pedal-forces.ts';
 import type { PedalTrain } from './pedal-train.ts';
+import { sizeOf } from './sizes.ts';
 
 export interface Assumptions {
   /** What the pressures rest on. */
@@ -22,7 +22,7 @@ export function assumptionsOf(
   const { pedal } = train;
   const pressed = states.filter(({ chamber }) => !chamber.open);
   const circuits = pressed.map(({ chamber }) => chamber.model.circuit);
-  const noTravel = estimateFact(pedal, properties.travel) === undefined;
+  const noTravel = sizeOf(pedal, properties.travel) === undefined;
   return {
     pressure: eachOnce([
       'One application from fully released, slowly and held, with seals that slide freely.',

@@ -1,11 +1,11 @@
 /** The chambers of a train under a force, with the floor under the pedal taken into account. */
 import type { Estimate } from '../../quantity/index.ts';
-import { estimateFact } from '../../system/fact-of.ts';
 import { properties } from '../../system/kinds/index.ts';
 import type { Part, PartId } from '../../system/part.ts';
 import { type ChamberModel, type Pushed, pushedChamber } from './chamber-state.ts';
 import { type Pressing, type PressingOptions, pressingOf } from './pressing.ts';
 import { risingRoot } from './rising-root.ts';
+import { amountOf, sizeOf } from './sizes.ts';
 import { against, type End, type Ends, endsOf } from './spread.ts';
 
 export interface PushedChamber {
@@ -62,20 +62,20 @@ export function flooredForce(pedal: Part, chambers: readonly PushedChamber[], fo
 
 /** m that the push-rod can go between the end of the free play and the floor; undefined where it is not said. */
 function rodRoom(pedal: Part): Ends | undefined {
-  const travel = estimateFact(pedal, properties.travel);
-  const ratio = estimateFact(pedal, properties.ratio);
-  if (travel === undefined || ratio === undefined || !(ratio.value > 0)) return undefined;
+  const travel = sizeOf(pedal, properties.travel);
+  const ratio = sizeOf(pedal, properties.ratio);
+  if (travel === undefined || ratio === undefined) return undefined;
   const play = freePlayOf(pedal);
   return endsOf((end) => Math.max(0, travel[end] - (play?.[against[end]] ?? 0)) / ratio[against[end]]);
 }
 
 export function freePlayOf(pedal: Part): Estimate<'length'> | undefined {
-  return estimateFact(pedal, properties.freePlay);
+  return amountOf(pedal, properties.freePlay);
 }
 
 /** m at the pad, from m at the rod. */
 export function padTravel(pedal: Part, rod: Ends): Ends | undefined {
-  const ratio = estimateFact(pedal, properties.ratio);
+  const ratio = sizeOf(pedal, properties.ratio);
   if (ratio === undefined) return undefined;
   const play = freePlayOf(pedal);
   return endsOf((end) => (play?.[end] ?? 0) + ratio[end] * rod[end]);

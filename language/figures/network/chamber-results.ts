@@ -1,6 +1,6 @@
 /** What a chamber comes to under a force, told as results: known, known in part, or waiting for something. */
 import type { Need, Result } from '../figure.ts';
-import { eachOnce, unknownResult } from '../result.ts';
+import { eachOnce, knownResult, unknownResult } from '../result.ts';
 import type { ChamberState } from './application.ts';
 import type { PushedChamber } from './chamber-push.ts';
 import { essentialLacks, gapLacks } from './lacks.ts';
@@ -45,12 +45,11 @@ export function chamberResults(chamber: PushedChamber, under: Under): ChamberUnd
   const pressure: Result<'pressure'> =
     doubts.length > 0
       ? unknownResult('pressure', doubts)
-      : {
-          kind: 'known',
-          dimension: 'pressure',
-          estimate: spreadOf('pressure', (end) => pushed.pressure(force, end), open ? marksOf([]) : resting),
-          leftOut: [],
-        };
+      : knownResult(
+          'pressure',
+          spreadOf('pressure', (end) => pushed.pressure(force, end), open ? marksOf([]) : resting),
+          model.part,
+        );
   return {
     chamber,
     state: {
@@ -91,10 +90,10 @@ function strokeOf(
   const marks = (open || bottomed) && stroke !== undefined ? marksOf([stroke]) : at.marks;
   const noCutOff: readonly Need[] =
     model.cutOff === undefined ? [{ name: `cut-off of ${model.part.label}`, origin: model.part.nameOrigin }] : [];
-  return {
-    kind: 'known',
-    dimension: 'length',
-    estimate: spreadOf('length', (end) => pushed.stroke(force, end), marks),
-    leftOut: open || bottomed ? [] : [...told, ...noCutOff],
-  };
+  const result = knownResult(
+    'length',
+    spreadOf('length', (end) => pushed.stroke(force, end), marks),
+    model.part,
+  );
+  return result.kind === 'unknown' || open || bottomed ? result : { ...result, leftOut: [...told, ...noCutOff] };
 }

@@ -1,6 +1,5 @@
 /** How far a chamber's piston goes and what pressure it makes, pushed by a force, against its circuit and its stop. */
 import { type Estimate, si } from '../../quantity/index.ts';
-import { estimateFact } from '../../system/fact-of.ts';
 import { properties } from '../../system/kinds/index.ts';
 import type { Part } from '../../system/part.ts';
 import { chamberArea } from '../chamber.ts';
@@ -11,6 +10,7 @@ import type { CircuitModel } from './circuit-model.ts';
 import { shareClosed } from './displacement-laws.ts';
 import { pressureUnder } from './pedal-laws.ts';
 import type { Pressing } from './pressing.ts';
+import { amountOf } from './sizes.ts';
 import { against, type End, type Ends } from './spread.ts';
 
 export interface ChamberModel {
@@ -34,7 +34,7 @@ export function chamberModel(part: Part, circuit: CircuitModel, context: FigureC
     circuit,
     area: area?.kind === 'given' ? area.estimate : undefined,
     stroke: stroke.kind === 'given' ? stroke.estimate : undefined,
-    cutOff: estimateFact(part, properties.cutOff),
+    cutOff: amountOf(part, properties.cutOff),
     areaNeeds: [...(area?.kind === 'missing' ? area.needs : []), ...circuit.faults, ...undividedTandem(part)],
     strokeNeeds: stroke.kind === 'missing' ? stroke.needs : [],
   };

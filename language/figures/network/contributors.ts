@@ -1,5 +1,5 @@
 /** Where the fluid went that a chamber displaced. */
-import { si } from '../../quantity/index.ts';
+import { isKnown, si } from '../../quantity/index.ts';
 import type { PartId } from '../../system/part.ts';
 import type { Contributor } from './application.ts';
 import { leakOf } from './chamber-push.ts';
@@ -19,7 +19,7 @@ export function contributorsOf(
     if (model.stroke === undefined) return [];
     const lost = pushed.displaced(force);
     const volume = spreadOf('volume', () => lost, marksOf([model.stroke]));
-    return lost > 0 ? [{ chamber: id, part: leakOf(chamber, failed), what: 'leak', volume }] : [];
+    return isKnown(volume) && lost > 0 ? [{ chamber: id, part: leakOf(chamber, failed), what: 'leak', volume }] : [];
   }
   const at = {
     low: si('pressure', pushed.pressure(force, 'low')),
@@ -28,6 +28,6 @@ export function contributorsOf(
   };
   return pressing.each(at).flatMap(({ taking, taken }): readonly Contributor[] => {
     const volume = spreadOf('volume', (end) => taken[end], taking.marks);
-    return volume.value > 0 ? [{ chamber: id, part: taking.part, what: taking.what, volume }] : [];
+    return isKnown(volume) && volume.value > 0 ? [{ chamber: id, part: taking.part, what: taking.what, volume }] : [];
   });
 }

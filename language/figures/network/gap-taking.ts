@@ -8,6 +8,7 @@ import { cylinderTotalArea } from '../cylinder-area.ts';
 import type { Need } from '../figure.ts';
 import { givenFact, givenFigure, needsOf } from '../given.ts';
 import { closingPressure } from './displacement-laws.ts';
+import { amountOf, sizeOf } from './sizes.ts';
 import { against, type Ends, endsOf, marksOf } from './spread.ts';
 import type { Takings } from './taking.ts';
 
@@ -46,7 +47,7 @@ interface GapFrame {
 
 /** Closed at the pressure that overcomes the return springs where it is stated, else at once. */
 function gap(part: Part, volume: Ends, { parts, brake, assumptions }: GapFrame): Takings {
-  const pushOut = brake && estimateFact(brake, properties.pushOut);
+  const pushOut = brake && amountOf(brake, properties.pushOut);
   const closes = endsOf((end) => Math.max(closingPressure, pushOut?.[against[end]] ?? 0));
   const sudden =
     pushOut === undefined
@@ -79,8 +80,8 @@ export function tipTravel(brake: Part): {
   readonly perGap: Estimate<'number'>;
   readonly assumptions: readonly string[];
 } {
-  const arm = estimateFact(brake, properties.leverArm);
-  const radius = estimateFact(brake, properties.pivotRadius);
+  const arm = sizeOf(brake, properties.leverArm);
+  const radius = sizeOf(brake, properties.pivotRadius);
   const start = estimateFact(brake, properties.liningStart);
   const end = estimateFact(brake, properties.liningEnd);
   if (arm === undefined || radius === undefined || start === undefined || end === undefined) return usualTipTravel;

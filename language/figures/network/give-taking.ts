@@ -1,7 +1,7 @@
 /** What gives way under pressure besides lines and fluid: caliper and pads, drum and shoes, the master itself. */
-import { estimateFact, factOrigin } from '../../system/fact-of.ts';
 import { properties } from '../../system/kinds/index.ts';
 import type { Part } from '../../system/part.ts';
+import { amountOf, needOf } from './sizes.ts';
 import { endsOf, marksOf } from './spread.ts';
 import type { Takings } from './taking.ts';
 
@@ -11,10 +11,9 @@ export function giveTaking(
   holder: Part,
   of: { readonly what: 'brake' | 'master'; readonly among: number },
 ): Takings {
-  const compliance = estimateFact(holder, properties.compliance);
+  const compliance = amountOf(holder, properties.compliance);
   if (compliance === undefined) {
-    const origin = factOrigin(holder, properties.compliance) ?? holder.nameOrigin;
-    const need = { name: `compliance of ${holder.label}`, origin };
+    const need = needOf(holder, properties.compliance);
     return { takings: [], lacks: [{ weight: 'brake', need }], assumptions: [] };
   }
   return {

@@ -1,6 +1,5 @@
 /** The hydraulic network of one system: prepared once, pressed as often as it is asked. */
 
-import { estimateFact } from '../../system/fact-of.ts';
 import { properties } from '../../system/kinds/index.ts';
 import type { Part, PartId } from '../../system/part.ts';
 import { pressureBodiesOf } from '../../system/pressure-bodies.ts';
@@ -13,6 +12,7 @@ import { circuitModel } from './circuit-model.ts';
 import { findPush } from './find-push.ts';
 import { type FoundTrain, trainOf } from './pedal-train.ts';
 import { press } from './press.ts';
+import { amountOf } from './sizes.ts';
 
 /** Works out nothing yet; every circuit is traced when a pedal over it is first pushed. */
 export function networkOf(context: FigureContext): Network {
@@ -27,7 +27,7 @@ export function networkOf(context: FigureContext): Network {
     pedalOf: (part) => pedals().get(part),
     atStatedPush: remembered((pedal) => {
       const part = system.partById.get(pedal);
-      const push = part && estimateFact(part, properties.push);
+      const push = part && amountOf(part, properties.push);
       return push && network.applied({ push, pedal });
     }),
   };

@@ -1,11 +1,11 @@
 /** The forces of a pedal train: in the push-rod of the pedal, and on the piston of the master behind a booster. */
 import { circleArea, type Estimate, si } from '../../quantity/index.ts';
-import { estimateFact, factOrigin } from '../../system/fact-of.ts';
-import { type MeasureRow, properties } from '../../system/kinds/index.ts';
+import { properties } from '../../system/kinds/index.ts';
 import type { Part, PartId } from '../../system/part.ts';
 import type { Need } from '../figure.ts';
 import { boosted, helpAtKnee, rodForceOf, vacuumHelp } from './pedal-laws.ts';
 import type { PedalTrain } from './pedal-train.ts';
+import { amountOf, needOf, sizeOf } from './sizes.ts';
 import { against, type End, type Ends, endsOf, type Marks, marksOf } from './spread.ts';
 
 export interface PedalForces {
@@ -24,13 +24,15 @@ interface ForceOptions {
   readonly failed: ReadonlySet<PartId>;
   /** Of the chamber whose pressure counts for the knee of a booster. */
   readonly primaryArea: Estimate<'area'> | undefined;
+  /** What it waits for where it is not known. */
+  readonly areaNeeds: readonly Need[];
 }
 
 export function pedalForces(train: PedalTrain, push: Estimate<'force'>, options: ForceOptions): PedalForces {
   const { pedal, master } = train;
-  const ratio = estimateFact(pedal, properties.ratio);
-  const efficiency = estimateFact(pedal, properties.efficiency);
-  const spring = estimateFact(pedal, properties.returnForce);
+  const ratio = sizeOf(pedal, properties.ratio);
+  const efficiency = sizeOf(pedal, properties.efficiency);
+  const spring = amountOf(pedal, properties.returnForce);
   const rodMarks = marksIn([push, ratio, efficiency, spring]);
   const rod =
     ratio &&
@@ -41,8 +43,8 @@ export function pedalForces(train: PedalTrain, push: Estimate<'force'>, options:
         returnForce: spring?.[against[end]] ?? si('force', 0),
       }),
     );
-  const loss = estimateFact(master, properties.efficiency);
-  const pistonSpring = estimateFact(master, properties.returnForce);
+  const loss = sizeOf(master, properties.efficiency);
+  const pistonSpring = amountOf(master, properties.returnForce);
   const behind = helpedBy(train, options);
   const reach = (force: number, end: End) =>
     Math.max(0, force * (loss?.[end] ?? 1) - (pistonSpring?.[against[end]] ?? 0));
@@ -83,15 +85,16 @@ function helpedBy(train: PedalTrain, options: ForceOptions): Help {
   };
 }
 
-function helpOf(booster: Part, master: Part, { failed, primaryArea }: ForceOptions): Help {
+function helpOf(booster: Part, master: Part, { failed, primaryArea, areaNeeds }: ForceOptions): Help {
   if (failed.has(booster.id)) {
     const assumptions = [`${booster.label} passes the push on without helping and without holding it back.`];
     return { output: (force) => force, needs: [], marks: marksOf([]), assumptions };
   }
-  const gain = estimateFact(booster, properties.gain);
+  const gain = sizeOf(booster, properties.gain);
   const limit = greatestHelp(booster, master, primaryArea);
   if (gain === undefined || limit.help === undefined) {
-    const needs = [...(gain === undefined ? [needOf(booster, properties.gain)] : []), ...limit.needs];
+    const noArea = limit.help === undefined && limit.needs.length === 0 ? areaNeeds : [];
+    const needs = [...(gain === undefined ? [needOf(booster, properties.gain)] : []), ...limit.needs, ...noArea];
     return { output: undefined, needs, marks: marksOf([]), assumptions: [] };
   }
   const { help } = limit;
@@ -115,9 +118,9 @@ interface Limit {
 
 /** N: from the line pressure at which the help ends, else from diaphragm and vacuum. */
 function greatestHelp(booster: Part, master: Part, area: Estimate<'area'> | undefined): Limit {
-  const knee = estimateFact(booster, properties.knee);
-  const loss = estimateFact(master, properties.efficiency);
-  const spring = estimateFact(master, properties.returnForce);
+  const knee = sizeOf(booster, properties.knee);
+  const loss = sizeOf(master, properties.efficiency);
+  const spring = amountOf(master, properties.returnForce);
   if (knee !== undefined && area !== undefined) {
     const force = (end: End) => (knee[end] * area[end] + (spring?.[end] ?? 0)) / (loss?.[end] ?? 1);
     return {
@@ -127,9 +130,9 @@ function greatestHelp(booster: Part, master: Part, area: Estimate<'area'> | unde
       assumptions: [],
     };
   }
-  const diaphragm = estimateFact(booster, properties.diaphragm);
-  const vacuum = estimateFact(booster, properties.vacuum);
-  const efficiency = estimateFact(booster, properties.efficiency);
+  const diaphragm = sizeOf(booster, properties.diaphragm);
+  const vacuum = sizeOf(booster, properties.vacuum);
+  const efficiency = sizeOf(booster, properties.efficiency);
   if (diaphragm === undefined || vacuum === undefined) {
     // The area of the chamber is asked for with the chamber.
     const needs = knee === undefined ? [needOf(booster, properties.knee)] : [];
@@ -149,10 +152,6 @@ function greatestHelp(booster: Part, master: Part, area: Estimate<'area'> | unde
 
 /** Common practice for vacuum boosters: 0.90 to 0.95; the weaker one counts. */
 const usualBoosterEfficiency = { low: si('number', 0.9), value: si('number', 0.9), high: si('number', 0.95) };
-
-function needOf(part: Part, row: MeasureRow): Need {
-  return { name: `${row.key} of ${part.label}`, origin: factOrigin(part, row) ?? part.nameOrigin };
-}
 
 function marksIn(estimates: readonly (Estimate | undefined)[]): Marks {
   return marksOf(estimates.filter((estimate) => estimate !== undefined));

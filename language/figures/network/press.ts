@@ -1,7 +1,3 @@
-/** One push on one pedal: forces, pressures, strokes, and where the fluid went. */
-import type { Estimate } from '../../quantity/index.ts';
-import { estimateFact } from '../../system/fact-of.ts';
-import { properties } from '../../system/kinds/index.ts';
 import type { Part, PartId } from '../../system/part.ts';
 import type { System } from '../../system/system.ts';
 import { within } from '../../system/wheel-brakes.ts';
@@ -10,15 +6,16 @@ import { once } from '../remembered.ts';
 import { eachOnce, unknownResult } from '../result.ts';
 import type { Application, Applied } from './application.ts';
 import { assumptionsOf } from './assumptions.ts';
-import { flooredForce, type PushedChamber, padTravel, pushedChamberOf, rodStroke } from './chamber-push.ts';
-import { type ChamberUnder, chamberResults } from './chamber-results.ts';
+import { flooredForce, pushedChamberOf } from './chamber-push.ts';
+import { chamberResults } from './chamber-results.ts';
 import type { ChamberModel } from './chamber-state.ts';
 import { contributorsOf } from './contributors.ts';
 import { airTaking } from './fluid-taking.ts';
 import { pedalForces } from './pedal-forces.ts';
-import type { FoundTrain, PedalTrain } from './pedal-train.ts';
+import { forceResult, travelResult } from './pedal-results.ts';
+import type { FoundTrain } from './pedal-train.ts';
 import { pressuresIn } from './pressures-in.ts';
-import { asEstimate, type Ends, endsOf, type Marks, marksOf, spreadOf } from './spread.ts';
+import { asEstimate } from './spread.ts';
 
 export interface Prepared {
   readonly system: System;
@@ -38,7 +35,11 @@ export function press(application: Application, { system, train: found, chamberO
     }),
   );
   const push = asEstimate(application.push);
-  const forces = pedalForces(train, push, { failed, primaryArea: chambers[0]?.model.area });
+  const forces = pedalForces(train, push, {
+    failed,
+    primaryArea: chambers[0]?.model.area,
+    areaNeeds: chambers[0]?.model.areaNeeds ?? [],
+  });
   const forceNeeds = [...forces.rodNeeds, ...forces.pistonNeeds];
   const floored = forces.piston && flooredForce(train.pedal, chambers, forces.piston);
   const states = chambers.map((chamber) =>
@@ -56,7 +57,11 @@ export function press(application: Application, { system, train: found, chamberO
   );
   const pressures = pressuresIn(system, states);
   const atFloor = floored?.atFloor ?? false;
-  const pedalTravel = travelOf(train, states, { atFloor, force: floored?.force, chambers });
+  const pedalTravel = travelResult(
+    train.pedal,
+    states.map(({ state }) => state),
+    { atFloor, force: floored?.force, chambers },
+  );
   return {
     pedal: train.pedal.id,
     chambers: states.map(({ state }) => state),
@@ -64,8 +69,8 @@ export function press(application: Application, { system, train: found, chamberO
     pressureAtPort: pressures.atPort,
     pedalTravel,
     atFloor,
-    rodForce: forceResult(forces.rod, forces.rodMarks, forces.rodNeeds),
-    pistonForce: forceResult(forces.piston, forces.pistonMarks, forceNeeds),
+    rodForce: forceResult(train.pedal, forces.rod, { marks: forces.rodMarks, needs: forces.rodNeeds }),
+    pistonForce: forceResult(train.pedal, forces.piston, { marks: forces.pistonMarks, needs: forceNeeds }),
     get contributors() {
       return contributors();
     },
@@ -100,53 +105,6 @@ function nothingPressed(pedal: Part | undefined, needs: readonly Need[]): Applie
 function withParts(failed: ReadonlySet<PartId>, { partById }: System): ReadonlySet<PartId> {
   const parts = [...failed].flatMap((id) => partById.get(id) ?? []);
   return new Set(parts.flatMap(within).map(({ id }) => id));
-}
-
-function forceResult(force: Ends | undefined, marks: Marks, needs: readonly Need[]): Result<'force'> {
-  if (force === undefined) return unknownResult('force', needs);
-  return knownAt(
-    'force',
-    spreadOf('force', (end) => force[end], marks),
-    needs,
-  );
-}
-
-function travelOf(
-  { pedal }: PedalTrain,
-  states: readonly ChamberUnder[],
-  at: { readonly atFloor: boolean; readonly force: Ends | undefined; readonly chambers: readonly PushedChamber[] },
-): Result<'length'> {
-  const travel = estimateFact(pedal, properties.travel);
-  if (at.atFloor && travel !== undefined) return knownAt('length', travel, []);
-  const strokes = states.map(({ state }) => state.stroke);
-  const needs = strokes.flatMap((stroke) => (stroke.kind === 'unknown' ? stroke.waitsFor : []));
-  const { force } = at;
-  if (force === undefined || needs.length > 0) return unknownResult('length', needs);
-  const pad = padTravel(
-    pedal,
-    endsOf((end) => rodStroke(at.chambers, force, end) ?? Number.NaN),
-  );
-  if (pad === undefined) return unknownResult('length', needs);
-  const estimates = strokes.flatMap((stroke) => (stroke.kind === 'known' ? stroke.estimate : []));
-  const play = estimateFact(pedal, properties.freePlay);
-  const ratio = estimateFact(pedal, properties.ratio);
-  const marks = marksOf([...estimates, ...[play, ratio].filter((each) => each !== undefined)]);
-  const noPlay: readonly Need[] =
-    play === undefined ? [{ name: `free-play of ${pedal.label}`, origin: pedal.nameOrigin }] : [];
-  const leftOut = strokes.flatMap((stroke) => (stroke.kind === 'known' ? stroke.leftOut : []));
-  return knownAt(
-    'length',
-    spreadOf('length', (end) => pad[end], marks),
-    [...leftOut, ...noPlay],
-  );
-}
-
-function knownAt<D extends 'force' | 'length'>(
-  dimension: D,
-  estimate: Estimate<D>,
-  leftOut: readonly Need[],
-): Result<D> {
-  return { kind: 'known', dimension, estimate, leftOut: eachOnce(leftOut) };
 }
 
 function needsIn(result: Result): readonly Need[] {

@@ -6,7 +6,7 @@ import type { Part, PartId, PortId } from '../../system/part.ts';
 import type { System } from '../../system/system.ts';
 import type { Need, Result } from '../figure.ts';
 import { once } from '../remembered.ts';
-import { unknownResult } from '../result.ts';
+import { knownResult, unknownResult } from '../result.ts';
 import type { PushedChamber } from './chamber-push.ts';
 import { type End, marksOf, spreadOf } from './spread.ts';
 import { staticHead } from './valve-laws.ts';
@@ -61,7 +61,11 @@ function zoneResults({ chamber, pressure }: PressedChamber): readonly Result<'pr
       return unknownResult('pressure', needsBehind(chamber, estimate));
     }
     const marks = marksOf([estimate, ...feeds.map(({ curve }) => curve.marks)]);
-    return known(spreadOf('pressure', (end) => ({ low, value, high })[end], marks));
+    return knownResult(
+      'pressure',
+      spreadOf('pressure', (end) => ({ low, value, high })[end], marks),
+      chamber.model.part,
+    );
   });
 }
 
@@ -69,13 +73,6 @@ function zoneResults({ chamber, pressure }: PressedChamber): readonly Result<'pr
 function needsBehind({ pressing }: PushedChamber, { low, value, high }: Estimate<'pressure'>): readonly Need[] {
   return [value, low, high].flatMap((each) => pressing.needsAt(each));
 }
-
-const known = (estimate: Estimate<'pressure'>): Result<'pressure'> => ({
-  kind: 'known',
-  dimension: 'pressure',
-  estimate,
-  leftOut: [],
-});
 
 /** The column of fluid between chamber and part, where the file states how high both are. */
 function withHead(result: Result<'pressure'>, part: Part, chamber: PushedChamber, system: System): Result<'pressure'> {
@@ -86,7 +83,11 @@ function withHead(result: Result<'pressure'>, part: Part, chamber: PushedChamber
   const density = si('density', (fluid.density.low + fluid.density.high) / 2);
   const head = staticHead(density, si('length', from - to));
   const { estimate } = result;
-  return known(spreadOf('pressure', (end) => estimate[end] + head, estimate));
+  return knownResult(
+    'pressure',
+    spreadOf('pressure', (end) => estimate[end] + head, estimate),
+    part,
+  );
 }
 
 /** m above the datum, of the part or of what holds it. */

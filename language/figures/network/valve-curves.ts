@@ -1,9 +1,9 @@
 /** What each valve lets through, from the facts that the file states of it. */
 import { type Estimate, type Si, si } from '../../quantity/index.ts';
-import { estimateFact, factOrigin } from '../../system/fact-of.ts';
 import { type MeasureRow, properties } from '../../system/kinds/index.ts';
 import type { Part } from '../../system/part.ts';
 import type { Need } from '../figure.ts';
+import { amountOf, needOf } from './sizes.ts';
 import { against, type End, type Marks, marksOf, unmarked } from './spread.ts';
 import { checked, lineBoosted, metered, proportioned } from './valve-laws.ts';
 
@@ -86,7 +86,7 @@ function meteringCurve(valve: Part): ValveCurve {
 }
 
 function checkCurve(valve: Part): ValveCurve {
-  const cracking = estimateFact(valve, properties.crackingPressure);
+  const cracking = amountOf(valve, properties.crackingPressure);
   if (cracking === undefined) {
     return passing([`${valve.label} opens without pressure: what opens it is not stated.`]);
   }
@@ -113,11 +113,8 @@ function boosterCurve(valve: Part): ValveCurve {
 }
 
 function factOf<D extends 'pressure' | 'number'>(part: Part, row: MeasureRow<D>) {
-  const estimate = estimateFact(part, row);
-  const needs: readonly Need[] =
-    estimate === undefined
-      ? [{ name: `${row.key} of ${part.label}`, origin: factOrigin(part, row) ?? part.nameOrigin }]
-      : [];
+  const estimate = amountOf(part, row);
+  const needs: readonly Need[] = estimate === undefined ? [needOf(part, row)] : [];
   return { estimate, needs };
 }
 
