@@ -1,6 +1,6 @@
 /** What a wheel brake makes of the pressure in it: nothing up to the push-out pressure, from there in proportion. */
 import { combineEstimates, type Estimate } from '../../quantity/index.ts';
-import type { Source } from '../../standards/source.ts';
+import { commonPractice, type Source } from '../../standards/source.ts';
 import { wordOf } from '../../system/fact-of.ts';
 import { properties } from '../../system/kinds/index.ts';
 import type { Part } from '../../system/part.ts';
@@ -39,7 +39,10 @@ export type BrakeLaw =
       readonly actuated: readonly Part[];
       readonly needs: readonly Need[];
       readonly inputs: readonly Input[];
+      readonly source: Source;
     };
+
+const torqueSource = commonPractice('force of the pistons × the arm on which it brakes');
 
 /** Undefined for a part that is no wheel brake, and for one that no fluid applies. Never a guess at a size. */
 export function brakeLaw(brake: Part, rotation: Rotation): BrakeLaw | undefined {
@@ -99,7 +102,14 @@ function lawOf({ brake, areas, arm, share, needs, formula }: LawParts): BrakeLaw
   ];
   const missing = [...needsOf(areas.map(({ area }) => area)), ...(arm.kind === 'waits' ? arm.needs : []), ...needs];
   if (arm.kind === 'waits' || missing.length > 0) {
-    return { kind: 'waits', brake, actuated: areas.map(({ part }) => part), needs: missing, inputs };
+    return {
+      kind: 'waits',
+      brake,
+      actuated: areas.map(({ part }) => part),
+      needs: missing,
+      inputs,
+      source: torqueSource,
+    };
   }
   const pressed = areas.flatMap(({ part, area }, index): readonly Pressed[] => {
     const efficiency = efficiencies[index];

@@ -22,10 +22,8 @@ export interface ReadyAxles {
   readonly lines: LinePressures;
   readonly inputs: readonly Input[];
   readonly notes: readonly string[];
-  /** All that the forces rest on, for whether it is rough or assumed. */
-  readonly from: readonly Pick<Estimate, 'about' | 'assumed'>[];
-  /** Whether any of it has limits. */
-  readonly isWide: boolean;
+  /** All that the forces rest on: whether it is wide, rough or assumed. */
+  readonly from: readonly Estimate[];
 }
 
 export type AxleBrakes =
@@ -88,8 +86,7 @@ export function axleBrakes(context: FigureContext, without: ReadonlySet<PartId>)
     lines,
     inputs,
     notes: [...new Set([...ready.flatMap(({ law }) => law.notes), ...lines.assumptions])],
-    from: [...estimates, ...lines.marks],
-    isWide: estimates.some(({ low, high }) => low < high),
+    from: [...estimates, ...lines.from],
   };
 }
 

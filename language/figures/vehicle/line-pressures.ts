@@ -9,9 +9,8 @@ import { chamberArea } from '../chamber.ts';
 import type { FigureContext } from '../context.ts';
 import type { Need } from '../figure.ts';
 import { givenFigure } from '../given.ts';
-import { type FeedModel, zonePressures } from '../network/circuit-model.ts';
-import { type ValveCurve, valveCurve } from '../network/valve-curves.ts';
-import { zonesOf } from '../network/zones.ts';
+import { zonePressures } from '../network/circuit-model.ts';
+import { factsOf, type PressedCircuit, pressedCircuit } from './pressed-circuit.ts';
 
 export interface LinePressures {
   /**
@@ -23,9 +22,10 @@ export interface LinePressures {
   /** Facts of valves, bores and masters without which it cannot be told. */
   readonly needs: readonly Need[];
   readonly assumptions: readonly string[];
-  readonly marks: readonly Pick<Estimate, 'about' | 'assumed'>[];
-  /** Whether any valve between master and brakes lets through less than comes in. */
-  readonly reduced: boolean;
+  /** What all this rests on, for how sure it is. */
+  readonly from: readonly Estimate[];
+  /** Proportioning valves on the way, each once. */
+  readonly proportioning: readonly Part[];
 }
 
 export interface LineOptions {
@@ -36,102 +36,72 @@ export interface LineOptions {
   readonly without: ReadonlySet<PartId>;
 }
 
-interface PressedCircuit {
-  /** Of the chamber, for one Pa in the first chamber of its master. */
-  readonly ratio: number;
-  readonly zones: readonly { readonly feeds: readonly FeedModel[]; readonly takings: readonly [] }[];
-  /** The consumers that matter, each with the zone that it lies in. */
-  readonly wanted: readonly { readonly part: PartId; readonly zone: number }[];
-}
-
 export function linePressures({ context, consumers, without }: LineOptions): LinePressures {
   const { system } = context;
   const chambers = system.circuits
     .filter(({ reachOf }) => [...consumers].some((part) => reachOf.has(part)))
     .flatMap(({ chamber }) => system.partById.get(chamber) ?? []);
   const { meetings } = pressureBodiesOf(system);
-  const curves: ValveCurve[] = [];
-  const circuits: PressedCircuit[] = [];
-  const needs: Need[] = [...mastersApart(chambers, system), ...pathsUnsaid(meetings, { system, consumers })];
-  for (const chamber of chambers) {
-    const ratio = pressureRatio(chamber, context);
-    if (typeof ratio === 'number')
-      circuits.push(pressedCircuit(chamber, ratio, { system, without, consumers, curves, meetings }));
-    else needs.push(...ratio);
-  }
+  const circuits = chambers.map((chamber) => ({
+    ratio: pressureRatio(chamber, context),
+    circuit: pressedCircuit(chamber, { system, consumers, without, meetings }),
+  }));
+  const ratios = circuits.map(({ ratio }) => ratio);
+  const passed = circuits.flatMap(({ circuit }) => circuit.valves);
+  const valves = [...new Set(passed.map(({ valve }) => valve))];
   return {
     at: (master) => {
       const found = new Map<PartId, number>();
-      for (const { ratio, zones, wanted } of circuits) {
-        const pressures = zonePressures({ zones }, si('pressure', master * ratio), ({ curve }, inlet) =>
-          curve.outlet(inlet, 'value'),
-        );
-        for (const { part, zone } of wanted) found.set(part, Math.max(found.get(part) ?? 0, pressures[zone] ?? 0));
+      for (const { ratio, circuit } of circuits) {
+        if (ratio.kind === 'ratio') press(circuit, master * ratio.of, found);
       }
       return found;
     },
-    needs: [...needs, ...curves.flatMap((curve) => curve.needs)],
-    assumptions: [...new Set(curves.flatMap((curve) => curve.assumptions))],
-    marks: curves.map(({ marks }) => marks),
-    reduced: circuits.some(({ zones }) => zones.some(({ feeds }) => feeds.some(isReducing(system)))),
+    needs: [
+      ...mastersApart(chambers, system),
+      ...pathsUnsaid(meetings, { system, consumers }),
+      ...ratios.flatMap((ratio) => (ratio.kind === 'waits' ? ratio.needs : [])),
+      ...passed.flatMap(({ curve }) => curve.needs),
+    ],
+    assumptions: [...new Set(passed.flatMap(({ curve }) => curve.assumptions))],
+    from: [...valves.flatMap(factsOf), ...ratios.flatMap((ratio) => (ratio.kind === 'ratio' ? ratio.from : []))],
+    proportioning: valves.filter(({ kind }) => kind === 'proportioning-valve'),
   };
 }
 
-const isReducing =
-  (system: System) =>
-  ({ valve }: FeedModel): boolean =>
-    system.partById.get(valve)?.kind === 'proportioning-valve';
-
-function pressedCircuit(
-  chamber: Part,
-  ratio: number,
-  around: Omit<LineOptions, 'context'> & {
-    readonly system: System;
-    readonly curves: ValveCurve[];
-    readonly meetings: readonly Volume[];
-  },
-): PressedCircuit {
-  const { system, consumers, without, curves } = around;
-  const { zones } = zonesOf(chamber, system, around.meetings);
-  const wanted = zones.flatMap(({ volumes }, zone) =>
-    volumes.filter(({ part }) => consumers.has(part)).map(({ part }) => ({ part, zone })),
+function press({ zones, wanted }: PressedCircuit, chamber: number, found: Map<PartId, number>): void {
+  const pressures = zonePressures({ zones }, si('pressure', chamber), ({ curve }, inlet) =>
+    curve.outlet(inlet, 'value'),
   );
-  const models = zones.map(({ feeds }) => ({
-    takings: [] as const,
-    feeds: feeds.map(({ from, valve, backwards }): FeedModel => {
-      const curve = without.has(valve.id) ? plainTube : valveCurve(valve, { backwards, failed: false });
-      curves.push(curve);
-      return { from, valve: valve.id, curve, failedCurve: curve };
-    }),
-  }));
-  return { ratio, zones: models, wanted };
+  for (const { part, zone } of wanted) found.set(part, Math.max(found.get(part) ?? 0, pressures[zone] ?? 0));
 }
 
-const plainTube: ValveCurve = {
-  outlet: (inlet) => inlet,
-  needs: [],
-  assumptions: [],
-  marks: { about: false, assumed: false },
-};
+/** Pressure in a chamber over that in the first of its master. */
+type Ratio =
+  | { readonly kind: 'ratio'; readonly of: number; readonly from: readonly Estimate[] }
+  | { readonly kind: 'waits'; readonly needs: readonly Need[] };
 
-/** Pressure in a chamber over that in the first of its master: the piston between two bores balances their forces. */
-function pressureRatio(chamber: Part, context: FigureContext): number | readonly Need[] {
+/** The piston between two bores balances their forces. */
+function pressureRatio(chamber: Part, context: FigureContext): Ratio {
   const master = chamber.parent === undefined ? undefined : context.system.partById.get(chamber.parent);
   const first = master?.parts.find(({ kind }) => kind === 'primary') ?? chamber;
-  const stepped = master?.parts.some((part) => part.facts.has(properties.bore.key)) ?? false;
-  if (first.id === chamber.id || !stepped) return 1;
+  const isStepped = master?.parts.some((part) => part.facts.has(properties.bore.key)) ?? false;
+  if (first.id === chamber.id || !isStepped) return { kind: 'ratio', of: 1, from: [] };
   const areas = [first, chamber].map((each) => {
     const figure = chamberArea(each, context);
     return figure && givenFigure(figure, each);
   });
-  const needs = areas.flatMap((area) => (area?.kind === 'missing' ? area.needs : []));
   const [before, here] = areas;
-  return before?.kind === 'given' && here?.kind === 'given' ? before.estimate.value / here.estimate.value : needs;
+  if (before?.kind !== 'given' || here?.kind !== 'given') {
+    return { kind: 'waits', needs: areas.flatMap((area) => (area?.kind === 'missing' ? area.needs : [])) };
+  }
+  const from = [before.estimate, here.estimate];
+  return { kind: 'ratio', of: before.estimate.value / here.estimate.value, from };
 }
 
 /** Nothing in the notation says how a pedal shares its force between two masters. */
 function mastersApart(chambers: readonly Part[], system: System): readonly Need[] {
-  const masters = [...new Set(chambers.map(({ id, parent }) => (parent === undefined ? id : parent)))];
+  const masters = [...new Set(chambers.map(({ id, parent }) => parent ?? id))];
   const [first, second] = masters.flatMap((id) => system.partById.get(id) ?? []);
   if (first === undefined || second === undefined) return [];
   return [{ name: `how the push is shared between ${first.label} and ${second.label}`, origin: second.nameOrigin }];
