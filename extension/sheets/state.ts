@@ -14,7 +14,7 @@ export interface SheetState extends SheetSubject {
   readonly scroll: number;
 }
 
-export const sheetNames: readonly SheetName[] = ['lines', 'parts', 'measure'];
+const sheetNames: readonly SheetName[] = ['lines', 'parts', 'measure'];
 
 /** Undefined if what was stored is not a state of this version. */
 export function readSheetState(stored: unknown): SheetState | undefined {
