@@ -1,5 +1,5 @@
 /** Writes what came out of a computation in the writer's unit. */
-import { isKnown, notKnown, writeEstimate } from '../quantity/index.ts';
+import { isKnown, notKnown, writeEstimate, writeLowerLimit } from '../quantity/index.ts';
 import type { Figure } from './figure.ts';
 
 /** `1379 mm`, `about 52 in (assumed)`, `at least 412.3 mL`, `not known`. Never a number that is none. */
@@ -9,5 +9,6 @@ export function writeResult({ result, written }: Pick<Figure, 'result' | 'writte
   if (leftOut.length === 0) return writeEstimate(estimate, { like: written });
   // Of a sum with gaps only the lower limit holds.
   const least = estimate.about ? estimate.value : estimate.low;
-  return `at least ${writeEstimate({ ...estimate, value: least, low: least, high: least }, { like: written })}`;
+  const [about, assumed] = [estimate.about ? 'about ' : '', estimate.assumed ? ' (assumed)' : ''];
+  return `at least ${about}${writeLowerLimit(least, { like: written })}${assumed}`;
 }

@@ -40,6 +40,7 @@ export {
   notKnown,
   type QuantityWriting,
   writeEstimate,
+  writeLowerLimit,
   writeQuantity,
   writeStated,
 } from './write.ts';

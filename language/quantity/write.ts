@@ -50,6 +50,12 @@ export function writeEstimate<D extends Dimension>(estimate: Estimate<D>, option
   return estimate.assumed ? `${text} (assumed)` : text;
 }
 
+/** A lower limit, rounded down, so that "at least" before it holds. */
+export function writeLowerLimit<D extends Dimension>(limit: Si<D>, options: EstimateWriting): string {
+  const counted = countIn(limit, options.like, options.precision);
+  return counted ? counted.spell(Math.floor(counted.units * counted.perUnit + noise)) : notKnown;
+}
+
 /** What was said, in the notation and without rounding: `?`, `? assume 1 in`, `about 2 in`, `52 in ± 1/2 in`. */
 export function writeStated<D extends Dimension>(stated: Stated<D>): string {
   switch (stated.kind) {

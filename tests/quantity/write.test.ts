@@ -18,6 +18,7 @@ import {
   units,
   type WrittenUnit,
   writeEstimate,
+  writeLowerLimit,
   writeQuantity,
   writeStated,
   writtenIn,
@@ -295,6 +296,24 @@ test('every dimension has a unit to fall back on, of its own dimension', () => {
     for (const family of ['metric', 'inch'] as const)
       expect(defaultUnitFor(dimension, family).dimension).toBe(dimension);
   }
+});
+
+test('a lower limit is rounded down, so that "at least" holds', () => {
+  const inches = findUnit('in');
+  if (inches === undefined) throw new Error('inches are a unit');
+  // 24.284 mm is 30.6 thirty-seconds.
+  expect(writeLowerLimit(si('length', 0.024284), { like: writtenIn(inches) })).toBe('15/16 in');
+  expect(writeLowerLimit(si('length', 0.0254), { like: writtenIn(inches) })).toBe('1 in');
+  const finest = { significant: 4 } as const;
+  fc.assert(
+    fc.property(fc.double({ min: 1e-6, max: 1e3, noNaN: true }), (length) => {
+      const text = writeLowerLimit(si('length', length), {
+        like: writtenIn(defaultUnitFor('length', 'metric')),
+        precision: finest,
+      });
+      expect(Number(text.replace(' mm', '')) / 1000).toBeLessThanOrEqual(length * (1 + 1e-6));
+    }),
+  );
 });
 
 test('nothing that is written ever holds NaN, Infinity or a minus before nothing', () => {
