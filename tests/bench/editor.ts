@@ -123,7 +123,7 @@ function listenTo(connection: ProtocolConnection, uri: string): Published {
     next: (wanted) =>
       new Promise((resolve, reject) => {
         if (heard.last !== undefined && wanted(heard.last)) return resolve(heard.last);
-        const patience = setTimeout(() => reject(new Error('the server gave no diagnostics')), waitingTime);
+        const patience = setTimeout(() => reject(new Error(`the server gave no diagnostics for ${uri}`)), waitingTime);
         heard.tell = (params) => {
           if (!wanted(params)) return;
           clearTimeout(patience);

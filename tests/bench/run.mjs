@@ -15,7 +15,6 @@ await build({
   platform: 'node',
   format: 'esm',
   packages: 'external',
-  minify: true,
   outfile,
   logLevel: 'warning',
 });
