@@ -34,6 +34,16 @@ const counts = [0, 1, 2, 3, 4, 6];
 const flows = ['in', 'out', 'idle', 'mixed'] as const;
 
 describe('symbols', () => {
+  it('a block joins its ports with a dot only where they share fluid', () => {
+    const shapes = (circuits: readonly number[]) => {
+      const ports = circuits.map((circuit, i) => ({ id: `p${i}`, circuit }));
+      const subject = { node: { ...node({ id: 'x', symbol: 'block' }), ports }, ports: uses(circuits.length, 'mixed') };
+      return symbols.block.draw(subject).shapes.map(({ kind }) => kind);
+    };
+    expect(shapes([0, 0, 0])).toContain('circle');
+    expect(shapes([0, 0, 1, 1])).not.toContain('circle');
+  });
+
   it.each(wet)('%s gives each port a place of its own, however many there are and whatever they do', (name) => {
     for (const ports of counts.flatMap((count) => flows.map((flow) => uses(count, flow)))) {
       const subject = { node: node({ id: 'x', symbol: name, details }), ports, words: 'right', loopRoom: 0 } as const;

@@ -1,4 +1,5 @@
 /** Symbols of what joins lines: tees, blocks, unions, adapters, banjo bolts, plugs and open ends. */
+import type { PictureNode } from '../picture.ts';
 import { circle, type PartSymbol, path, rect } from './drawing.ts';
 import { branchPorts, row, throughPorts } from './ports.ts';
 
@@ -21,18 +22,26 @@ export const cross = dot('cross');
 
 export const block: PartSymbol = {
   words: 'distribution block',
-  draw: ({ ports }) => {
+  draw: ({ node, ports }) => {
     const below = ports.filter((port) => port.flow !== 'in').length;
     const width = Math.max(44, below * 18 + 8);
     return {
       width,
       height: 26,
       label: 'right',
-      shapes: [rect([0, 3, width, 20, 2]), path(`M8 13H${width - 8}`, 'thin'), circle(width / 2, 13, 4, 'solid')],
+      shapes: isDivided(node)
+        ? [rect([0, 3, width, 20, 2])]
+        : [rect([0, 3, width, 20, 2]), path(`M8 13H${width - 8}`, 'thin'), circle(width / 2, 13, 4, 'solid')],
       anchors: throughPorts(ports, { width, top: 3, bottom: 23, gap: 18 }),
     };
   },
 };
+
+/** A dot would say that all its ports share fluid. */
+function isDivided({ ports }: PictureNode): boolean {
+  const ways = new Set(ports.flatMap(({ circuit, channel }) => channel ?? circuit ?? []));
+  return ways.size > 1;
+}
 
 export const union: PartSymbol = {
   words: 'union',
