@@ -5,6 +5,7 @@ import type { PartKind } from '../system/kinds/index.ts';
 import type { Part } from '../system/part.ts';
 import type { FigureContext } from './context.ts';
 import type { Figure } from './figure.ts';
+import type { LoadFacts } from './vehicle/load-case.ts';
 
 /** A figure of each part of some kinds; undefined for a part that it says nothing of. */
 export interface PartComputation<D extends Dimension = Dimension> {
@@ -17,7 +18,12 @@ export interface CircuitComputation {
   compute(circuit: Circuit, context: FigureContext): Figure;
 }
 
+/** Figures of a load case of the vehicle; their subject is `load` and its name. */
+export interface LoadComputation {
+  compute(facts: LoadFacts, context: FigureContext): readonly Figure[] | Figure | undefined;
+}
+
 /** A figure of the whole; its subject is `system`. */
 export interface SystemComputation {
-  compute(context: FigureContext): Figure;
+  compute(context: FigureContext): Figure | undefined;
 }

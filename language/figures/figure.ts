@@ -34,7 +34,7 @@ export type Result<D extends Dimension = Dimension> =
 export interface Figure<D extends Dimension = Dimension> {
   /** What is computed: `run.cut-length`. */
   readonly id: string;
-  /** Path of the part, port or chamber that it belongs to; `system` for the whole. */
+  /** Path of the part, port or chamber that it belongs to; `load` and the name of a load case; `system` for the whole. */
   readonly subject: string;
   /** "cut length" */
   readonly title: string;

@@ -4,11 +4,12 @@ import type { PartKind } from '../system/kinds/index.ts';
 import type { Part } from '../system/part.ts';
 import { allParts, type System } from '../system/system.ts';
 import type { PartComputation } from './computation.ts';
-import { circuitComputations, partComputations, systemComputations } from './computations.ts';
+import { circuitComputations, loadComputations, partComputations, systemComputations } from './computations.ts';
 import { contextOf } from './context.ts';
 import type { Figure } from './figure.ts';
 import type { Network } from './network/application.ts';
 import { once, remembered } from './remembered.ts';
+import { loadPrefix } from './vehicle/rough.ts';
 
 export { type ExplainedLine, explainFigure, sayFigure } from './explain.ts';
 export type { Figure, Input, Need, Result } from './figure.ts';
@@ -31,7 +32,7 @@ export { writeResult } from './write-result.ts';
 export interface Figures {
   /** In the order of the text; those of a part together, what is of the whole last. */
   readonly all: readonly Figure[];
-  /** Those of the part, port or chamber with this path, or of `system`. */
+  /** Those of the part, port or chamber with this path, of a load case (`load empty`), or of `system`. */
   of(subject: string): readonly Figure[];
   find(subject: string, id: string): Figure | undefined;
   /** Pressures, strokes and pedal travel for a push: `applied(figures, { push })`. */
@@ -44,7 +45,10 @@ export function figuresOf(system: System): Figures {
   const parts: ReadonlyMap<string, Part> = system.partById;
   const circuits = new Map<string, Circuit>(system.circuits.map((circuit) => [circuit.chamber, circuit]));
   const rows = rowsByKind();
-  const ofWhole = once(() => systemComputations.map((row) => row.compute(context)));
+  const ofWhole = once(() => systemComputations.flatMap((row) => row.compute(context) ?? []));
+  const ofLoads = once(() =>
+    context.braking.loads().flatMap((facts) => loadComputations.flatMap((row) => row.compute(facts, context) ?? [])),
+  );
   const ofPart = remembered((part: Part): readonly Figure[] => {
     const circuit = circuits.get(part.id);
     return [
@@ -52,10 +56,14 @@ export function figuresOf(system: System): Figures {
       ...(circuit ? circuitComputations.map((row) => row.compute(circuit, context)) : []),
     ];
   });
-  const all = once(() => [...allParts(system).flatMap(ofPart), ...ofWhole()]);
+  const all = once(() => [...allParts(system).flatMap(ofPart), ...ofLoads(), ...ofWhole()]);
   const of = (subject: string): readonly Figure[] => {
     const part = parts.get(subject);
-    return [...(part ? ofPart(part) : []), ...(subject === 'system' ? ofWhole() : [])];
+    return [
+      ...(part ? ofPart(part) : []),
+      ...(subject.startsWith(loadPrefix) ? ofLoads().filter((figure) => figure.subject === subject) : []),
+      ...(subject === 'system' ? ofWhole() : []),
+    ];
   };
   return {
     get all() {

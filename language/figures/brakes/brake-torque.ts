@@ -10,12 +10,15 @@ export type PressureAt = (part: Part) => Result<'pressure'> | undefined;
 
 /**
  * In N·m, whichever way it turns; 0 up to the push-out pressure. Waits for the facts of the brake and for pressures
- * that are not known; a cylinder that nothing presses adds nothing.
+ * that are not known. Of several cylinders one that nothing presses adds nothing; where none is pressed there is no torque
+ * to tell.
  */
 export function brakeTorque(law: BrakeLaw, pressureAt: PressureAt): Result<'torque'> {
   const parts = law.kind === 'ready' ? law.pressed.map(({ part }) => part) : law.actuated;
   const pressures = parts.map(pressureAt);
+  const isPressed = pressures.some((pressure) => pressure !== undefined);
   const needs: readonly Need[] = [
+    ...(isPressed ? [] : [{ name: `a line that presses ${law.brake.label}`, origin: law.brake.nameOrigin }]),
     ...(law.kind === 'waits' ? law.needs : []),
     ...pressures.flatMap((pressure) => (pressure?.kind === 'unknown' ? pressure.waitsFor : [])),
   ];

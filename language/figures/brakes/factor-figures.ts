@@ -37,7 +37,10 @@ function factorFigure(
   if (!brake.facts.has(properties.brakeFactor.key) && !statesGeometry(brake)) return undefined;
   const arm = brakeArm(brake, { rotation, friction: 'rubbing' });
   if (arm === undefined) return undefined;
-  const frame = { id, title, subject: brake.id, written: writtenIn(plainUnit), inputs: inputsOf(arm.givens) };
+  // The radius of the drum is in the arm, but not in a factor that is stated.
+  const isStated = !statesGeometry(brake);
+  const givens = arm.givens.filter(({ input }) => !isStated || input.name.startsWith(properties.brakeFactor.key));
+  const frame = { id, title, subject: brake.id, written: writtenIn(plainUnit), inputs: inputsOf(givens) };
   if (arm.kind === 'waits') {
     const formula = 'friction force at the drum / force of one piston';
     return { ...frame, formula, source: unworked, notes: [], result: unknownResult('number', arm.needs) };

@@ -51,7 +51,7 @@ export function pushOutOf(brake: Part): Assisted<'pressure'> {
   return {
     estimate,
     inputs: [input],
-    notes: [`The file does not state the push-out pressure of ${brake.label}; the usual one is taken.`],
+    notes: ['The file states no push-out pressure of the brake: the usual one of its kind is taken.'],
   };
 }
 

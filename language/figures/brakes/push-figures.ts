@@ -4,10 +4,10 @@ import type { Part } from '../../system/part.ts';
 import { wheelOf } from '../../system/wheels.ts';
 import type { FigureContext } from '../context.ts';
 import type { Figure, Input } from '../figure.ts';
-import { needsOf } from '../given.ts';
+import type { AtPush } from '../pedal-push.ts';
 import { unknownResult } from '../result.ts';
 import { tyreRadius } from '../vehicle/axle-brakes.ts';
-import { type PushedBrakes, torqueAt, tyreForceAt } from '../vehicle/pushed-brakes.ts';
+import { torqueAt, tyreForceAt } from '../vehicle/pushed-brakes.ts';
 import { writeResult } from '../write-result.ts';
 import { inFamilyOf, millimetres } from '../writing.ts';
 
@@ -20,13 +20,13 @@ export function brakeTorqueAtPush(brake: Part, context: FigureContext): Figure<'
   const pushed = context.braking.atPush();
   const law = context.braking.lawOf(brake);
   if (pushed === undefined || law === undefined) return undefined;
-  const { push, applied } = pushed;
+  const { push, applied, needs } = pushed;
   return {
     id: 'brake.torque-at-push',
     subject: brake.id,
     title: 'brake torque at the stated push',
     written: inFamilyOf(writingOf(pushed), 'torque'),
-    result: (applied && torqueAt(brake, applied, context)) ?? unknownResult('torque', needsOf([push])),
+    result: (applied && torqueAt(brake, applied, context)) ?? unknownResult('torque', needs),
     formula: law.kind === 'ready' ? law.formula : '(pressure − push-out) × arm × area × efficiency',
     inputs: [push.input, ...pressureInputs(brake, pushed), ...law.inputs],
     source: law.source,
@@ -39,7 +39,7 @@ export function brakeForceAtPush(brake: Part, context: FigureContext): Figure<'f
   const torque = brakeTorqueAtPush(brake, context);
   const pushed = context.braking.atPush();
   if (torque === undefined || pushed === undefined) return undefined;
-  const { push, applied } = pushed;
+  const { applied, needs } = pushed;
   const { axle } = wheelOf(brake);
   const tyres = axle === undefined ? [] : [tyreRadius(context.system, axle).input];
   const turning: Input = {
@@ -53,7 +53,7 @@ export function brakeForceAtPush(brake: Part, context: FigureContext): Figure<'f
     subject: brake.id,
     title: 'brake force at the tyre at the stated push',
     written: inFamilyOf(writingOf(pushed), 'force'),
-    result: (applied && tyreForceAt(brake, applied, context)) ?? unknownResult('force', needsOf([push])),
+    result: (applied && tyreForceAt(brake, applied, context)) ?? unknownResult('force', needs),
     formula: 'brake torque / tyre radius',
     inputs: [turning, ...tyres],
     source: tyreSource,
@@ -62,9 +62,9 @@ export function brakeForceAtPush(brake: Part, context: FigureContext): Figure<'f
 }
 
 /** The unit in which the push is written. */
-export const writingOf = ({ push }: PushedBrakes) => (push.kind === 'given' ? push.written : millimetres);
+export const writingOf = ({ push }: AtPush) => (push.kind === 'given' ? push.written : millimetres);
 
-function pressureInputs(brake: Part, { applied }: PushedBrakes): readonly Input[] {
+function pressureInputs(brake: Part, { applied }: AtPush): readonly Input[] {
   const actuated = brake.parts.filter(({ kind }) => kind === 'cylinder' || kind === 'caliper');
   return actuated.flatMap((part): readonly Input[] => {
     const result = applied?.pressureAt(part.id);

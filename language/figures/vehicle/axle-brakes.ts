@@ -1,16 +1,17 @@
 /** The brake force of each axle for a pressure in the master: all its wheel brakes over the radius of its tyres. */
-import { type Estimate, si } from '../../quantity/index.ts';
+import { type Estimate, scaleEstimate, si, sumEstimates, writeEstimate } from '../../quantity/index.ts';
 import { factOrigin, measureOf } from '../../system/fact-of.ts';
 import { properties } from '../../system/kinds/index.ts';
 import type { PartId } from '../../system/part.ts';
 import type { System } from '../../system/system.ts';
 import { wheelBrakesOf } from '../../system/wheel-brakes.ts';
 import type { Axle } from '../../system/wheels.ts';
-import { brakeLaw, type ReadyLaw } from '../brakes/brake-law.ts';
+import { type BrakeLaw, brakeLaw, type ReadyLaw } from '../brakes/brake-law.ts';
 import type { FigureContext } from '../context.ts';
 import type { Input, Need } from '../figure.ts';
 import { type Given, givenSize, inputsOf, needsOf } from '../given.ts';
 import { eachOnce } from '../result.ts';
+import { inFamilyOf, millimetres } from '../writing.ts';
 import { type BrakeCurve, brakeCurve } from './brake-curve.ts';
 import { type LinePressures, linePressures } from './line-pressures.ts';
 import type { AxleForces } from './statics.ts';
@@ -42,6 +43,8 @@ export function tyreRadius({ vehicle }: System, axle: Axle): Given<'length'> {
   return givenSize({ name, stated: measureOf(vehicle, row), origin: factOrigin(vehicle, row) ?? vehicle.nameOrigin });
 }
 
+const bar = 1e5;
+
 /** Undefined where no wheel brake is applied by fluid. `without` leaves valves out, for what they are worth. */
 export function axleBrakes(context: FigureContext, without: ReadonlySet<PartId>): AxleBrakes | undefined {
   const { system } = context;
@@ -60,13 +63,17 @@ export function axleBrakes(context: FigureContext, without: ReadonlySet<PartId>)
   const placeless = brakes
     .filter(({ axle }) => axle === undefined)
     .map(({ brake }) => ({ name: `wheel of ${brake.label}`, origin: brake.nameOrigin }));
+  const unfed = brakes
+    .filter(({ law }) => law.kind === 'ready' && !law.pressed.some(({ part }) => lines.pressed.has(part.id)))
+    .map(({ brake }) => ({ name: `a line that presses ${brake.label}`, origin: brake.nameOrigin }));
   const needs = eachOnce([
     ...placeless,
+    ...unfed,
     ...brakes.flatMap(({ law }) => (law.kind === 'waits' ? law.needs : [])),
     ...needsOf(radii),
     ...lines.needs,
   ]);
-  const inputs = [...brakes.flatMap(({ law }) => law.inputs), ...inputsOf([...new Set(radii)])];
+  const inputs = [...brakes.flatMap(({ law }) => inputOf(law)), ...inputsOf(radii)];
   if (needs.length > 0) return { kind: 'waits', needs, inputs };
   const ready = brakes.flatMap(({ axle, law }) => (axle !== undefined && law.kind === 'ready' ? [{ axle, law }] : []));
   const estimates = [
@@ -88,6 +95,25 @@ export function axleBrakes(context: FigureContext, without: ReadonlySet<PartId>)
     notes: [...new Set([...ready.flatMap(({ law }) => law.notes), ...lines.assumptions])],
     from: [...estimates, ...lines.from],
   };
+}
+
+/** What a brake gives, in one line; how it comes about is told at the brake itself. */
+function inputOf(law: BrakeLaw): readonly Input[] {
+  if (law.kind === 'waits') return [];
+  const perBar = scaleEstimate(
+    sumEstimates(
+      'torque',
+      law.pressed.map(({ perPascal }) => perPascal),
+    ),
+    bar,
+  );
+  const { brake, pushOut } = law;
+  const [torque, from] = [
+    writeEstimate(perBar, { like: inFamilyOf(millimetres, 'torque') }),
+    writeEstimate(pushOut, { like: inFamilyOf(millimetres, 'pressure') }),
+  ];
+  const text = `${torque} for each bar above ${from}`;
+  return [{ name: `torque of ${brake.label}`, text, origin: brake.nameOrigin, source: undefined }];
 }
 
 function tyreForce(torque: number, radius: Given<'length'>): number {

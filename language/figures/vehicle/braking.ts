@@ -2,10 +2,11 @@
 import type { Part, PartId } from '../../system/part.ts';
 import { type BrakeLaw, brakeLaw } from '../brakes/brake-law.ts';
 import type { FigureContext } from '../context.ts';
+import type { AtPush } from '../pedal-push.ts';
 import { once, remembered } from '../remembered.ts';
 import { type AxleBrakes, axleBrakes } from './axle-brakes.ts';
 import { type LoadFacts, loadFacts } from './load-case.ts';
-import { type PushedBrakes, pushedBrakes } from './pushed-brakes.ts';
+import { axleForcesAt, type PushedAxles, pushedBrakes } from './pushed-brakes.ts';
 
 export interface Braking {
   /** Going forward; undefined for what no fluid brakes. */
@@ -17,7 +18,9 @@ export interface Braking {
   /** Those of the file, in its order; of two with one name the first. */
   loads(): readonly LoadFacts[];
   /** The pedal and what its stated push brings about; undefined where no pedal of the brakes is in the file. */
-  atPush(): PushedBrakes | undefined;
+  atPush(): AtPush | undefined;
+  /** Undefined where no push is stated. */
+  axleForcesAtPush(): PushedAxles | undefined;
 }
 
 export function brakingOf(context: FigureContext): Braking {
@@ -25,6 +28,7 @@ export function brakingOf(context: FigureContext): Braking {
   const valves = new Set<PartId>(
     [...system.partById.values()].filter(({ kind }) => kind === 'proportioning-valve').map(({ id }) => id),
   );
+  const atPush = once(() => pushedBrakes(context));
   return {
     lawOf: remembered((brake) => brakeLaw(brake, 'forward')),
     axles: once(() => axleBrakes(context, new Set())),
@@ -35,6 +39,10 @@ export function brakingOf(context: FigureContext): Braking {
       const first = (vehicle?.loads ?? []).filter(({ name }) => !names.has(name) && names.add(name));
       return vehicle === undefined ? [] : first.map((load) => loadFacts(load, vehicle));
     }),
-    atPush: once(() => pushedBrakes(context)),
+    atPush,
+    axleForcesAtPush: once(() => {
+      const applied = atPush()?.applied;
+      return applied && axleForcesAt(applied, context);
+    }),
   };
 }

@@ -24,6 +24,8 @@ export interface LinePressures {
   readonly assumptions: readonly string[];
   /** What all this rests on, for how sure it is. */
   readonly from: readonly Estimate[];
+  /** The consumers that some chamber presses. */
+  readonly pressed: ReadonlySet<PartId>;
   /** Proportioning valves on the way, each once. */
   readonly proportioning: readonly Part[];
 }
@@ -65,6 +67,7 @@ export function linePressures({ context, consumers, without }: LineOptions): Lin
     ],
     assumptions: [...new Set(passed.flatMap(({ curve }) => curve.assumptions))],
     from: [...valves.flatMap(factsOf), ...ratios.flatMap((ratio) => (ratio.kind === 'ratio' ? ratio.from : []))],
+    pressed: new Set(circuits.flatMap(({ circuit }) => circuit.wanted.map(({ part }) => part))),
     proportioning: valves.filter(({ kind }) => kind === 'proportioning-valve'),
   };
 }

@@ -91,6 +91,7 @@ export type LoadedCase =
       readonly load: LoadCase;
       /** The middle values; limits and marks are those of the estimates below. */
       readonly loaded: Loaded;
+      readonly weight: Estimate<'force'>;
       readonly from: readonly Estimate[];
       readonly inputs: readonly Input[];
     }
@@ -121,6 +122,7 @@ export function loadedCase({ load, mass, behindFront, wheelbase, gravityHeight }
   return {
     kind: 'ready',
     load,
+    weight,
     loaded: {
       weight: weight.value,
       wheelbase: wheelbase.estimate.value,

@@ -1,36 +1,26 @@
 /** What the stated push on the pedal makes of the brakes: pressures from the network, torques from the brakes. */
 import { combineEstimates, type Estimate, sumEstimates } from '../../quantity/index.ts';
-import { properties } from '../../system/kinds/index.ts';
 import type { Part } from '../../system/part.ts';
 import { wheelBrakesOf } from '../../system/wheel-brakes.ts';
 import type { Axle } from '../../system/wheels.ts';
 import { brakeTorque } from '../brakes/brake-torque.ts';
 import type { FigureContext } from '../context.ts';
 import type { Need, Result } from '../figure.ts';
-import { type Given, givenFact } from '../given.ts';
 import type { Applied } from '../network/application.ts';
+import { type AtPush, atPushOf } from '../pedal-push.ts';
 import { eachOnce, knownResult, unknownResult } from '../result.ts';
 import { tyreRadius } from './axle-brakes.ts';
 
-export interface PushedBrakes {
-  readonly pedal: Part;
-  readonly push: Given<'force'>;
-  /** Undefined where the push is not known. */
-  readonly applied: Applied | undefined;
-}
-
-/** Undefined where the file has no brake pedal, so that nobody asks for a push. */
-export function pushedBrakes({ system, network }: FigureContext): PushedBrakes | undefined {
-  const pedal = system.parts.find(({ kind }) => kind === 'pedal');
-  if (pedal === undefined) return undefined;
-  const push = givenFact(pedal, properties.push);
-  const applied = push.kind === 'given' ? network.applied({ push: push.estimate, pedal: pedal.id }) : undefined;
-  return { pedal, push, applied };
+/** Of the brake pedal that stands first; undefined where the file has none, so that nobody asks for a push. */
+export function pushedBrakes(context: FigureContext): AtPush | undefined {
+  const pedal = context.system.parts.find(({ kind }) => kind === 'pedal');
+  return pedal && atPushOf(pedal, context);
 }
 
 /** In N·m; undefined for what no fluid brakes. */
 export function torqueAt(brake: Part, applied: Applied, { braking }: FigureContext): Result<'torque'> | undefined {
   const law = braking.lawOf(brake);
+  if (law !== undefined && applied.chambers.length === 0) return unknownResult('torque', applied.waitsFor);
   return law && brakeTorque(law, (part) => applied.pressureAt(part.id));
 }
 
