@@ -25,6 +25,17 @@ export function givenFact<D extends Dimension>(part: Part, row: MeasureRow<D>): 
   return givenSize({ name: `${row.key} of ${part.label}`, stated: measureOf(part, row), origin });
 }
 
+/** A fact that may be nothing, as an angle from where it is counted or a pressure that springs ask for. */
+export function givenFromZero<D extends Dimension>(part: Part, row: MeasureRow<D>): Given<D> {
+  const stated = measureOf(part, row);
+  const estimate = stated && estimateOf(stated);
+  const written = stated && writtenOf(stated);
+  if (estimate?.value !== 0 || stated === undefined || written === undefined) return givenFact(part, row);
+  const name = `${row.key} of ${part.label}`;
+  const input: Input = { name, text: writeStated(stated), origin: factOrigin(part, row), source: undefined };
+  return { kind: 'given', estimate: { ...estimate, low: estimate.value }, input, written, leftOut: [] };
+}
+
 export function givenSize<D extends Dimension>(size: {
   readonly name: string;
   readonly stated: Stated<D> | undefined;

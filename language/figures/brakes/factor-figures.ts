@@ -8,7 +8,8 @@ import type { Figure } from '../figure.ts';
 import { inputsOf } from '../given.ts';
 import { knownResult, unknownResult } from '../result.ts';
 import { brakeArm } from './brake-arm.ts';
-import { leadsBothWays, statesGeometry } from './shoe-geometry.ts';
+import { statesGeometry } from './shoe-geometry.ts';
+import { leadsBothWays } from './shoe-question.ts';
 
 const unworked = commonPractice('brake factors of drum brakes are stated, or follow from the geometry of the shoes');
 

@@ -12,7 +12,7 @@ import { usualPushOut } from '../../standards/push-out.ts';
 import { type MeasureRow, type PartKind, properties } from '../../system/kinds/index.ts';
 import type { Part } from '../../system/part.ts';
 import type { Input } from '../figure.ts';
-import { type Given, givenFact } from '../given.ts';
+import { type Given, givenFact, givenFromZero } from '../given.ts';
 import { inFamilyOf, millimetres } from '../writing.ts';
 
 /** A fact of the first sub-part of a kind; missing by name where there is no such sub-part. */
@@ -41,7 +41,7 @@ export interface Assisted<D extends Dimension> {
 
 /** As stated, else the middle of what is usual for its kind, which makes everything that follows "about". */
 export function pushOutOf(brake: Part): Assisted<'pressure'> {
-  const stated = givenFact(brake, properties.pushOut);
+  const stated = givenFromZero(brake, properties.pushOut);
   if (stated.kind === 'given') return { estimate: stated.estimate, inputs: [stated.input], notes: [] };
   const usual = usualPushOut[brake.kind === 'disc-brake' ? 'disc-brake' : 'drum-brake'];
   const middle = scaleEstimate(sumEstimates('pressure', [exactly(usual.low), exactly(usual.high)]), 0.5);
