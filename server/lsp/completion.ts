@@ -41,6 +41,12 @@ const kinds: Readonly<Record<Offer['kind'], CompletionItemKind>> = {
   thread: CompletionItemKind.Value,
 };
 
+/** Deeper than any vehicle; the parser of completion goes no further. */
+const deepest = 60;
+
+/** More of a line than this tells nothing more about the word that is being written. */
+const mostBefore = 400;
+
 export class CircuitCompletion extends DefaultCompletionProvider {
   override readonly completionOptions: CompletionProviderOptions = { triggerCharacters: ['.', ' ', ':'] };
   private readonly shared: ServerSharedServices;
@@ -59,8 +65,11 @@ export class CircuitCompletion extends DefaultCompletionProvider {
     params: CompletionParams,
   ): Promise<CompletionList | undefined> {
     const offset = document.textDocument.offsetAt(params.position);
+    if (this.shared.workspace.LangiumDocumentFactory.refusal(document) !== undefined) return undefined;
     if (isInWords(document.textDocument.getText(), offset)) return undefined;
-    this.starts.set(document.textDocument, declarationStart(document, offset));
+    const start = declarationStart(document, offset);
+    if (depthIn(document.textDocument.getText().slice(start, offset)) > deepest) return undefined;
+    this.starts.set(document.textDocument, start);
     return super.getCompletion(document, params);
   }
 
@@ -121,7 +130,10 @@ export class CircuitCompletion extends DefaultCompletionProvider {
     const block = blockAt(document, tokenOffset);
     const site: OfferSite = {
       block,
-      lineBefore: text.slice(text.lastIndexOf('\n', tokenOffset - 1) + 1, tokenOffset),
+      lineBefore: text.slice(
+        Math.max(text.lastIndexOf('\n', tokenOffset - 1) + 1, tokenOffset - mostBefore),
+        tokenOffset,
+      ),
       system: systemWith(block, reading, this.shared.window.Settings.circuit()),
       lendings: lendingsOf(document, this.shared.workspace.UsedFiles),
     };
@@ -147,6 +159,17 @@ function wantedOf({ feature, property }: NextFeature): Wanted | undefined {
   const called = GrammarAST.isRuleCall(feature) ? feature.rule.ref : undefined;
   if (called === undefined || !GrammarAST.isTerminalRule(called)) return undefined;
   return { kind: 'terminal', name: called.name, rule, property: assigned };
+}
+
+/** How deep the braces of a text stand in one another. */
+function depthIn(text: string): number {
+  let depth = 0;
+  let most = 0;
+  for (const [brace] of text.matchAll(/[{}]/g)) {
+    depth += brace === '{' ? 1 : -1;
+    most = Math.max(most, depth);
+  }
+  return most;
 }
 
 /** Whether the cursor is in a comment or a text in quotes, where nothing is offered. */

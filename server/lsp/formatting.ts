@@ -17,9 +17,11 @@ interface Stretch {
 
 export class CircuitFormatter implements Formatter {
   private readonly lexer: () => Lexer;
+  private readonly isRefused: (document: LangiumDocument) => boolean;
 
-  constructor(lexer: () => Lexer) {
+  constructor(lexer: () => Lexer, isRefused: (document: LangiumDocument) => boolean) {
     this.lexer = lexer;
+    this.isRefused = isRefused;
   }
 
   formatDocument(document: LangiumDocument): TextEdit[] {
@@ -42,7 +44,9 @@ export class CircuitFormatter implements Formatter {
     return { firstTriggerCharacter: '}' };
   }
 
-  private edits({ textDocument }: LangiumDocument, within: Stretch | undefined): TextEdit[] {
+  private edits(document: LangiumDocument, within: Stretch | undefined): TextEdit[] {
+    if (this.isRefused(document)) return [];
+    const { textDocument } = document;
     const edits = formatEdits(textDocument.getText(), this.lexer(), within === undefined ? {} : { within });
     return edits.map((edit) => ({ range: rangeOf(edit, textDocument), newText: edit.text }));
   }

@@ -38,7 +38,7 @@ export function escaped(text: string): string {
     .replace(/[\\`*_{}[\]()|~$!]/g, '\\$&')
     .replace(/[<>&"]/g, (sign) => entities[sign] ?? sign)
     .replace(/:(?=\/)|@|(?<=www)\./gi, '\\$&')
-    .replace(/^(\d+)(?=[.])|^(?=[-+#=])/, '$1\\');
+    .replace(/^(\d+)(?=[.)]\s)|^(?=[-+#=])/, '$1\\');
 }
 
 const entities: Readonly<Record<string, string>> = { '<': '&lt;', '>': '&gt;', '&': '&amp;', '"': '&quot;' };

@@ -90,7 +90,11 @@ function serverModule(shared: ServerSharedServices) {
       CompletionProvider: (services: LangiumServices) => new CircuitCompletion(services, shared),
       DocumentLinkProvider: () => new CircuitLinks(shared),
       DocumentSymbolProvider: () => new CircuitOutline(),
-      Formatter: (services: LangiumServices) => new CircuitFormatter(() => services.parser.Lexer),
+      Formatter: (services: LangiumServices) =>
+        new CircuitFormatter(
+          () => services.parser.Lexer,
+          (document) => shared.workspace.LangiumDocumentFactory.refusal(document) !== undefined,
+        ),
       HoverProvider: () => new CircuitHover(shared),
       InlayHintProvider: () => new CircuitInlays(shared),
       RenameProvider: (services: LangiumServices) =>
