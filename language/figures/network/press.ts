@@ -1,3 +1,4 @@
+/** One push on one pedal: forces, pressures, strokes, and where the fluid went. */
 import type { Part, PartId } from '../../system/part.ts';
 import type { System } from '../../system/system.ts';
 import { within } from '../../system/wheel-brakes.ts';
