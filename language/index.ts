@@ -7,7 +7,7 @@ export { type OfferSite, offersFor, type Wanted } from './editing/offers.ts';
 export { type OpenEnd, openEnds } from './editing/other-end.ts';
 export { saySource } from './figures/explain.ts';
 export type { Input, Need, Result } from './figures/figure.ts';
-export { explainFigure, type Figure, type Figures, figuresOf, sayFigure, writeResult } from './figures/index.ts';
+export { explainFigure, type Figure, type Figures, figuresOf, writeResult } from './figures/index.ts';
 export { type FormatEdit, formatEdits } from './grammar/format.ts';
 export { LinewrightGeneratedModule, LinewrightGeneratedSharedModule } from './grammar/generated/module.ts';
 export * from './quantity/index.ts';
@@ -29,7 +29,7 @@ export {
 export * from './sheets/index.ts';
 export * from './single-file.ts';
 export type { Source } from './standards/source.ts';
-export { findKind, type KindRow, kindRow, kindRows, type PartKind } from './system/kinds/index.ts';
+export { type KindRow, kindRow, type PartKind } from './system/kinds/index.ts';
 export * from './system/origin.ts';
 export * from './system/part.ts';
 export * from './system/presence.ts';

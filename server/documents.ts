@@ -112,7 +112,7 @@ export class DocumentLife extends DefaultDocumentUpdateHandler {
 const smallText = 16_000;
 
 /** Milliseconds to wait for further keys before a text of that many characters is built: at most 40. */
-export function gatheringTime(characters: number): number {
+function gatheringTime(characters: number): number {
   return characters <= smallText ? 0 : Math.min(40, Math.round(characters / 4000));
 }
 

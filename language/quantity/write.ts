@@ -10,7 +10,7 @@ import { findUnit, forDifferences, fromSi, plainUnit, type Unit } from './units.
 export const notKnown = 'not known';
 
 /** Inches are read off a tape: nearest 1/32 in. Everything else has four significant digits. */
-export const defaultPrecision: { readonly inches: Precision; readonly other: Precision } = {
+const defaultPrecision: { readonly inches: Precision; readonly other: Precision } = {
   inches: { fraction: 32 },
   other: { significant: 4 },
 };

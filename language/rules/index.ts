@@ -30,7 +30,7 @@ import { unknownName } from './unknown-name.ts';
 import { unknownWord } from './unknown-word.ts';
 import { useFailed } from './use-failed.ts';
 
-export { type AcceptPlace, acceptMend, notAcceptable, type Silenced, speaksOf } from './accepts.ts';
+export { type AcceptPlace, acceptMend, notAcceptable, type Silenced } from './accepts.ts';
 export type { Example, Finding, Remark, Rule, RuleContext, Severity } from './rule.ts';
 
 const beforeAccepts: readonly Rule[] = [

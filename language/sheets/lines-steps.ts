@@ -18,7 +18,7 @@ export type SecondFlare =
   | { readonly kind: 'before-bending' };
 
 /** By the straight tube behind the last bend or coil: a bar and a nut have to find room there. */
-export function secondFlareOf({ bends, run }: Line): SecondFlare {
+function secondFlareOf({ bends, run }: Line): SecondFlare {
   const steps = run.route?.steps ?? [];
   const lastCoil = steps.findLastIndex(({ kind }) => kind === 'coil');
   if (lastCoil < 0 && (bends === undefined || bends.bends.length === 0)) return { kind: 'nothing-to-bend' };

@@ -19,7 +19,7 @@ export interface LinesOptions extends StockOptions {
   readonly findings: readonly Finding[];
 }
 
-export const usualLines: LinesOptions = { ...usualStock, which: 'to-make', findings: [] };
+const usualLines: LinesOptions = { ...usualStock, which: 'to-make', findings: [] };
 
 /** Never throws; what is not known is said in its place. */
 export function linesSheet(system: System, figures: Figures, options: Partial<LinesOptions> = {}): Sheet {

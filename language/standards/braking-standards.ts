@@ -72,7 +72,7 @@ const grade = (share: number): Si<'number'> => si('number', share);
 
 const us = 'for new vehicles in the United States';
 
-export const brakingStandards: readonly BrakingStandard[] = [
+const brakingStandards: readonly BrakingStandard[] = [
   {
     name: '49 CFR 571.105 as first issued',
     classes: ['car'],

@@ -16,7 +16,7 @@ export interface HoseEnd {
 
 const trade = commonPractice('ends of brake hoses as sold');
 
-export const hoseEnds: readonly HoseEnd[] = [
+const hoseEnds: readonly HoseEnd[] = [
   {
     words: 'a male end screwed straight in',
     gender: 'male',

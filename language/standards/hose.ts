@@ -94,16 +94,13 @@ export function expansionLimitAt(
   return undefined;
 }
 
-/** Least share of the nominal bore that must stay open anywhere in the assembly (S5.3.1). */
-export const openBoreShare = si('number', 0.64);
-
 export interface ColdBend {
   readonly boreUpTo?: Si<'length'>;
   readonly cylinder: Si<'length'>;
 }
 
 /** Diameters of the cylinders that cold hose is bent round in the test (S6.6.1(b)); half of one is a test radius, not a rule for fitting. */
-export const coldBends: readonly ColdBend[] = [
+const coldBends: readonly ColdBend[] = [
   { boreUpTo: mm(2.99), cylinder: inch(2.5) },
   { boreUpTo: mm(3.25), cylinder: inch(3) },
   { boreUpTo: inch(1 / 4), cylinder: inch(3.5) },

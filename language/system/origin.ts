@@ -6,8 +6,3 @@ export interface Origin {
   readonly start: number;
   readonly end: number;
 }
-
-/** Whether two origins are the same stretch of the same file. */
-export function sameOrigin(a: Origin, b: Origin): boolean {
-  return a.uri === b.uri && a.start === b.start && a.end === b.end;
-}

@@ -12,7 +12,7 @@ import {
 import { locationOf, rangeOf } from './positions.ts';
 import type { ServerSharedServices } from './services.ts';
 
-export const diagnosticSource = 'linewright';
+const diagnosticSource = 'linewright';
 
 const severities: Readonly<Record<Severity, DiagnosticSeverity>> = {
   error: DiagnosticSeverity.Error,
