@@ -59,7 +59,7 @@ export function idealForces(loaded: Loaded, z: number): AxleForces {
 
 /**
  * Braking ratio at which an axle locks on a road of some adhesion, with a fixed share (0 to 1) of the brake force in
- * front. Infinite where the axle never reaches that adhesion.
+ * front. Infinite for an axle without brakes and one that never comes to use that much.
  */
 export function lockRatio(loaded: Loaded, axle: 'front' | 'rear', frontShare: number, adhesion: number): number {
   const { wheelbase, behindFront, gravityHeight } = loaded;
@@ -68,7 +68,7 @@ export function lockRatio(loaded: Loaded, axle: 'front' | 'rear', frontShare: nu
       ? [wheelbase - behindFront, frontShare, -gravityHeight]
       : [behindFront, 1 - frontShare, gravityHeight];
   const resisting = share * wheelbase + adhesion * lift;
-  return resisting > 0 ? (adhesion * arm) / resisting : Number.POSITIVE_INFINITY;
+  return share > 0 && resisting > 0 ? (adhesion * arm) / resisting : Number.POSITIVE_INFINITY;
 }
 
 /** Braking ratio, and adhesion, at which both axles lock together with a fixed front share: above it the rear is first. */
