@@ -63,6 +63,16 @@ describe('a hydraulic circuit', () => {
     expect(reach).toMatchObject({ valves: ['keeper', 'share'], joints: 6, doubtful: false });
   });
 
+  it('goes through a valve only as the valve lets it: a path of its own is refused', () => {
+    const reading = readCircuit(`
+      master main single { port out: 3/8-24 inverted-flare }
+      proportioning-valve share { split-point 30 bar ports in, out: 3/8-24 inverted-flare path in, out }
+      run one { from main.out to share.in }`);
+    expect(reading.problems.map(({ message }) => message)).toEqual([
+      'a proportioning valve has no path; fluid goes through it from in to out.',
+    ]);
+  });
+
   it('is cut at the spool of a pressure-differential valve', () => {
     const circuits = reached(`${tandem}
       pressure-differential-valve warn {

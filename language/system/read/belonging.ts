@@ -23,7 +23,8 @@ const belongings: Readonly<Partial<Record<ast.Member['$type'], Belonging>>> = {
   Clip: { words: 'clip', kinds: tubeOnly },
   End: { words: 'from and to', kinds: isLine },
   PortGroup: { words: 'port', kinds: (row) => row.ports.most > 0 },
-  Path: { words: 'path', kinds: (row) => row.ports.most > 1 },
+  // A path through a valve would make it plain tube.
+  Path: { words: 'path', kinds: (row) => row.ports.most > 1 && row.fluid !== 'valve' },
 };
 
 const pushers: readonly PartKind[] = ['pedal', 'clutch-pedal', 'booster'];
@@ -57,6 +58,7 @@ export function noteStatements(draft: Draft, row: KindRow, portNames: readonly s
 
 /** What a line has in place of ports, and other parts in place of ends. */
 function instead(row: KindRow): string {
+  if (row.fluid === 'valve') return '; fluid goes through it from in to out';
   if (isLine(row)) return '; its ends are from and to';
   return row.ports.most > 0 ? '; it has ports' : '';
 }
