@@ -1,5 +1,4 @@
 /** Asks the window for files that the server cannot read by itself. */
-import { UriUtils } from 'langium';
 import type { Connection } from 'vscode-languageserver';
 import type { Files } from './file-system.ts';
 import type { WindowRequests } from './protocol.ts';
@@ -26,7 +25,8 @@ export function windowFiles(connection: Connection): Files {
       return entries.map(({ name, kind }) => ({
         isFile: kind === 'file',
         isDirectory: kind === 'directory',
-        uri: UriUtils.joinPath(uri, name),
+        // The root of a virtual folder may have no path at all.
+        uri: uri.with({ path: `${uri.path.replace(/\/$/, '')}/${name}` }),
       }));
     },
   };

@@ -12,8 +12,6 @@ export interface Window {
   serves(scheme: string): boolean;
   /** It reports changes of files by itself. */
   watchesFiles(): boolean;
-  /** Completions may hold places to fill in. */
-  snippets(): boolean;
   /** It has the commands that the lenses over a file lead to. */
   sheetCommands(): boolean;
   /** It asks for lenses, or for lengths in the text, again when it is told to. */
@@ -44,7 +42,6 @@ export function windowOf({ lsp }: LangiumSharedServices): Window {
       return (Array.isArray(schemes) ? schemes : usualSchemes).includes(scheme);
     },
     watchesFiles: () => Array.isArray(option('servedSchemes')),
-    snippets: () => kept.params?.capabilities.textDocument?.completion?.completionItem?.snippetSupport === true,
     sheetCommands: () => option('sheetCommands') === true,
     refreshesLenses: () => kept.params?.capabilities.workspace?.codeLens?.refreshSupport === true,
     refreshesInlays: () => kept.params?.capabilities.workspace?.inlayHint?.refreshSupport === true,
