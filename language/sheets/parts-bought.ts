@@ -1,12 +1,13 @@
 /** Parts that are bought as such, and seal kits for those that are resealed. */
 import { kindRow, type PartKind } from '../system/kinds/index.ts';
 import type { Part } from '../system/part.ts';
+import { wrongAt } from './parts-misfits.ts';
 import { buyingOf, type NeededBy, type PartsGroup, type PartsRow } from './parts-row.ts';
 import { isGathered, type PartStanding } from './parts-standing.ts';
 import { connectionWords, describe, describeSizes } from './parts-words.ts';
 
 /** The line for one part; undefined where nothing of it is to be bought. Tube is bought by the length, not here. */
-export function boughtRow({ part, work, included }: PartStanding): PartsRow | undefined {
+export function boughtRow({ part, work, included }: PartStanding, wrong: ReadonlySet<string>): PartsRow | undefined {
   if (work.kind === 'reseal') return kitRow(part, buyingOf(work));
   if (work.kind !== 'renew' || included || part.kind === 'run' || isGathered(part)) return undefined;
   const { words, measureFirst } = part.kind === 'hose' ? describeHose(part) : describe(part);
@@ -19,6 +20,7 @@ export function boughtRow({ part, work, included }: PartStanding): PartsRow | un
     ...buying,
     number: buying.number ?? numberOf(part),
     measureFirst: measureFirst.map((fact) => `${fact} of ${part.label}`),
+    putRightFirst: buying.bought === undefined ? wrongAt(part, wrong) : [],
     remarks: remarksOn(part.kind),
   };
 }
@@ -32,6 +34,7 @@ function kitRow(part: Part, buying: Pick<PartsRow, 'number' | 'bought' | 'arrive
     neededBy: [neededBy(part)],
     ...buying,
     measureFirst: measureFirst.map((fact) => `${fact} of ${part.label}`),
+    putRightFirst: [],
     remarks: ['Rubber for brake fluid of the grade in the file; a pitted or scored bore takes no new seals.'],
   };
 }

@@ -7,17 +7,20 @@ import type { Data, Sheet } from './sheet.ts';
 export function dataOfParts(state: State, rows: readonly PartsRow[]): Data {
   return {
     state,
-    parts: rows.map(({ group, item, amount, neededBy, number, bought, arrived, measureFirst, remarks }) => ({
-      group,
-      item,
-      ...dataOfAmount(amount),
-      neededBy: neededBy.map(({ id }) => id),
-      partNumber: number ?? null,
-      bought: bought ?? null,
-      arrived: arrived ?? null,
-      measureFirst: [...measureFirst],
-      remarks: [...remarks],
-    })),
+    parts: rows.map(
+      ({ group, item, amount, neededBy, number, bought, arrived, measureFirst, putRightFirst, remarks }) => ({
+        group,
+        item,
+        ...dataOfAmount(amount),
+        neededBy: neededBy.map(({ id }) => id),
+        partNumber: number ?? null,
+        bought: bought ?? null,
+        arrived: arrived ?? null,
+        putRightFirst: [...putRightFirst],
+        measureFirst: [...measureFirst],
+        remarks: [...remarks],
+      }),
+    ),
   };
 }
 
@@ -31,7 +34,17 @@ function dataOfAmount(amount: Amount): { readonly [name: string]: Data } {
 
 export function listOfParts(rows: readonly PartsRow[]): NonNullable<Sheet['list']> {
   return {
-    columns: ['group', 'how many', 'what', 'needed by', 'part number', 'bought', 'arrived', 'measure first'],
+    columns: [
+      'group',
+      'how many',
+      'what',
+      'needed by',
+      'part number',
+      'bought',
+      'arrived',
+      'put right first',
+      'measure first',
+    ],
     rows: rows.map((row) => [
       row.group,
       amountWords(row),
@@ -40,6 +53,7 @@ export function listOfParts(rows: readonly PartsRow[]): NonNullable<Sheet['list'
       row.number ?? '',
       row.bought ?? '',
       row.arrived ?? '',
+      row.putRightFirst.join('; '),
       row.measureFirst.join('; '),
     ]),
   };

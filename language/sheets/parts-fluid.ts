@@ -85,6 +85,7 @@ function rowOf(grade: string | undefined, { volume, lacking }: Held, system: Sys
     item,
     neededBy,
     measureFirst: name === undefined ? ['which fluid is in it'] : [],
+    putRightFirst: [],
   };
   if (volume === undefined || !(volume > 0)) {
     return { ...row, amount: { kind: 'not-known' }, remarks: [`How much it holds waits for ${someOf(lacking)}.`] };

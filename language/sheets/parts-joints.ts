@@ -92,6 +92,7 @@ function piece(group: PartsRow['group'], item: string, part: Part): PartsRow {
     bought: undefined,
     arrived: undefined,
     measureFirst: [],
+    putRightFirst: [],
     remarks: [],
   };
 }

@@ -11,12 +11,20 @@ import type { NeededBy, PartsRow } from './parts-row.ts';
 /** Tube to ask for beyond what the pieces take; common practice. */
 const spareShare = 0.1;
 
-const bare = { number: undefined, bought: undefined, arrived: undefined, measureFirst: [], remarks: [] } as const;
+const bare = {
+  number: undefined,
+  bought: undefined,
+  arrived: undefined,
+  measureFirst: [],
+  putRightFirst: [],
+  remarks: [],
+} as const;
 
-export function lineRows(lines: readonly Line[]): readonly PartsRow[] {
+/** `wrong` has the paths of ends that do not fit what they meet. */
+export function lineRows(lines: readonly Line[], wrong: ReadonlySet<string>): readonly PartsRow[] {
   return [
     ...stockGroups(lines, usualStock).map(tubeRow),
-    ...lines.flatMap(nutRows),
+    ...lines.flatMap((line) => nutRows(line, wrong)),
     ...lines.map(clipRow).filter((row) => row !== undefined),
   ];
 }
@@ -94,11 +102,18 @@ function sharedBuying(runs: readonly Part[]): Pick<PartsRow, 'number' | 'bought'
   return { number: same('number'), bought: same('bought'), arrived: same('arrived') };
 }
 
-function nutRows(line: Line): readonly PartsRow[] {
+function nutRows(line: Line, wrong: ReadonlySet<string>): readonly PartsRow[] {
   return line.ends.flatMap((end): readonly PartsRow[] => {
     if (end.flare === 'none') return [];
     const size = sizeWords(line.run);
-    const row = { ...bare, group: 'nuts', amount: { kind: 'pieces', count: 1 }, neededBy: [neededBy(line)] } as const;
+    const port = `${line.run.id}.${end.letter === 'A' ? 'from' : 'to'}`;
+    const row = {
+      ...bare,
+      group: 'nuts',
+      amount: { kind: 'pieces', count: 1 },
+      neededBy: [neededBy(line)],
+      putRightFirst: wrong.has(port) ? [`the joint at ${end.meets ?? port}`] : [],
+    } as const;
     const sleeve: readonly PartsRow[] =
       end.flare === 'single-37' ? [{ ...row, item: `sleeve for a 37° flare on ${size} tube` }] : [];
     const lacking = end.thread === undefined ? [`thread of the port at end ${end.letter} of ${line.run.label}`] : [];

@@ -41,6 +41,8 @@ export interface PartsRow {
   readonly arrived: string | undefined;
   /** "bore of rear-left cylinder" */
   readonly measureFirst: readonly string[];
+  /** "the joint at main.secondary.front": what does not fit and decides whether this is the thing to buy. */
+  readonly putRightFirst: readonly string[];
   /** Sentences. */
   readonly remarks: readonly string[];
 }
@@ -55,7 +57,15 @@ export function buyingOf(work: WorkAhead): Pick<PartsRow, 'number' | 'bought' | 
 export function merged(rows: readonly PartsRow[]): readonly PartsRow[] {
   const byKey = new Map<string, PartsRow>();
   for (const row of rows) {
-    const key = JSON.stringify([row.group, row.item, row.amount.kind, row.number, row.bought, row.arrived]);
+    const key = JSON.stringify([
+      row.group,
+      row.item,
+      row.amount.kind,
+      row.number,
+      row.bought,
+      row.arrived,
+      row.putRightFirst,
+    ]);
     const first = byKey.get(key);
     byKey.set(key, first === undefined ? row : together(first, row));
   }

@@ -1,5 +1,6 @@
 /** The parts list: what to buy for the circuit, counted and grouped, each line with the parts that need it. */
 import type { Figures } from '../figures/index.ts';
+import type { Finding } from '../rules/rule.ts';
 import { stateWords } from '../system/presence.ts';
 import type { FileReading, System } from '../system/system.ts';
 import { lineOf } from './lines-line.ts';
@@ -8,14 +9,25 @@ import { dataOfParts, listOfParts } from './parts-data.ts';
 import { fluidRows } from './parts-fluid.ts';
 import { jointRows } from './parts-joints.ts';
 import { lineRows } from './parts-lines.ts';
+import { wrongJoints } from './parts-misfits.ts';
 import { merged, type PartsGroup, type PartsRow, partsGroups } from './parts-row.ts';
 import { isOpened, standingsOf } from './parts-standing.ts';
 import { amountWords, tickOf } from './parts-writing.ts';
 import { type Block, left, right, type Sheet } from './sheet.ts';
 
+interface PartsOptions {
+  /** What the rules say of the file in this state: an end that does not fit is put right before it is bought for. */
+  readonly findings: readonly Finding[];
+}
+
 /** For what is still to be fitted, replaced or resealed in the state of the system. Never throws. */
-export function partsSheet(reading: FileReading, system: System, figures: Figures): Sheet {
-  const rows = partsRows(reading, system, figures);
+export function partsSheet(
+  reading: FileReading,
+  system: System,
+  figures: Figures,
+  { findings }: PartsOptions = { findings: [] },
+): Sheet {
+  const rows = partsRows(reading, system, figures, findings);
   return {
     id: 'parts',
     title: 'Parts to buy',
@@ -35,19 +47,25 @@ const cautions: readonly string[] = [
 
 /** "bore of rear-left cylinder": what has to be known before the parts can be ordered, each once. */
 export function measureBeforeOrdering(reading: FileReading, system: System, figures: Figures): readonly string[] {
-  return [...new Set(partsRows(reading, system, figures).flatMap(({ measureFirst }) => measureFirst))];
+  return [...new Set(partsRows(reading, system, figures, []).flatMap(({ measureFirst }) => measureFirst))];
 }
 
 /** In the order of the groups. */
-function partsRows(reading: FileReading, system: System, figures: Figures): readonly PartsRow[] {
+function partsRows(
+  reading: FileReading,
+  system: System,
+  figures: Figures,
+  findings: readonly Finding[],
+): readonly PartsRow[] {
+  const wrong = wrongJoints(findings);
   const standings = standingsOf(system);
   const all = [...standings.values()];
   const lines = all
     .filter(({ part, work, included }) => part.kind === 'run' && work.kind === 'renew' && !included)
     .map(({ part }) => lineOf(part, system, figures, []));
   const rows = [
-    ...lineRows(lines),
-    ...all.map(boughtRow).filter((row) => row !== undefined),
+    ...lineRows(lines, wrong),
+    ...all.map((standing) => boughtRow(standing, wrong)).filter((row) => row !== undefined),
     ...jointRows(system, (part) => isOpened(standings.get(part.id))),
   ];
   const opensFluid = rows.some(({ group }) => wet.has(group)) || takesOff(reading, system);
@@ -73,7 +91,16 @@ function introduction(rows: readonly PartsRow[]): Block {
   const text =
     rows.length === 0
       ? 'Nothing is to be bought: no part is marked to be fitted or recorded to be replaced or resealed, or all is done.'
-      : `${open} of ${rows.length} lines are still to come; a ticked box has arrived. What is kept or done is left out. Where a line says “measure first”, do so before you order.`;
+      : [
+          `${open} of ${rows.length} lines are still to come; a ticked box has arrived.`,
+          'What is kept or done is left out.',
+          'Where a line says “measure first”, do so before you order.',
+          ...(rows.some(({ putRightFirst }) => putRightFirst.length > 0)
+            ? [
+                'Where it says “put right first”, what is planned does not fit there: do not buy it before the file does; the findings say what would fit.',
+              ]
+            : []),
+        ].join(' ');
   return { kind: 'paragraph', text };
 }
 
@@ -108,8 +135,12 @@ function groupBlocks(group: PartsGroup, rows: readonly PartsRow[]): readonly Blo
   ];
 }
 
-function itemWords({ item, measureFirst }: PartsRow): string {
-  return measureFirst.length === 0 ? item : `${item}. Measure first: ${measureFirst.join(', ')}`;
+function itemWords({ item, measureFirst, putRightFirst }: PartsRow): string {
+  return [
+    item,
+    ...(putRightFirst.length === 0 ? [] : [`Put right first: ${putRightFirst.join(', ')}`]),
+    ...(measureFirst.length === 0 ? [] : [`Measure first: ${measureFirst.join(', ')}`]),
+  ].join('. ');
 }
 
 function buyingWords({ bought, arrived }: PartsRow): string {

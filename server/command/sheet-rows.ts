@@ -42,7 +42,7 @@ export const sheetRows: readonly [SheetRow, ...SheetRow[]] = [
   {
     name: 'parts',
     summary: 'what to buy, counted and grouped, with the parts that need it',
-    make: ({ reading, system, figures }) => partsSheet(reading, system, figures),
+    make: ({ reading, system, figures, findings }) => partsSheet(reading, system, figures, { findings }),
   },
   {
     name: 'measure',

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { figuresOf } from '../../language/figures/index.ts';
+import { judge } from '../../language/rules/index.ts';
 import { partsSheet } from '../../language/sheets/index.ts';
 import type { Data, Sheet } from '../../language/sheets/sheet.ts';
 import { sheetFormats, writeSheet } from '../../language/sheets/write/index.ts';
@@ -12,7 +13,7 @@ import { parseErrors, readCircuit } from '../support/read.ts';
 const sheetOf = (reading: FileReading, state: State = 'planned'): Sheet =>
   partsSheet(reading, reading[state], figuresOf(reading[state]));
 
-/** The list of a text that has to be faultless: group, how many, what, needed by, number, bought, arrived, measure first. */
+/** The list of a text that has to be faultless: group, how many, what, needed by, number, bought, arrived, put right first, measure first. */
 function list(text: string, state: State = 'planned'): readonly (readonly string[])[] {
   const complaints = [...parseErrors(text), ...readCircuit(text).problems.map(({ message }) => message)];
   if (complaints.length > 0) throw new Error(complaints.join('\n'));
@@ -99,6 +100,44 @@ drum-brake left { cylinder { bore ?  port feed: ${seat}  bleeder {}  2026-03-01 
     );
   });
 
+  it('is held back where it does not fit what it meets, and only there', () => {
+    const text = `${stock}master main single { port out: M10x1 bubble }
+${brake('')}${run('', 'to-fit')}`;
+    const reading = readCircuit(text);
+    const { findings } = judge(reading, 'planned');
+    const held = partsSheet(reading, reading.planned, figuresOf(reading.planned), { findings });
+    const nuts = held.list?.rows.filter(([group]) => group === 'nuts').map((row) => [row[1], row[3], row[7]]);
+    expect(nuts).toEqual([
+      ['1', 'front', 'the joint at main.out'],
+      ['1', 'front', ''],
+    ]);
+    expect(writeSheet(held, 'text')).toContain('Put right first: the joint at main.out');
+    // Without the error nothing is held back.
+    const fitting = readCircuit(stock + master() + brake('') + run('', 'to-fit'));
+    const free = partsSheet(fitting, fitting.planned, figuresOf(fitting.planned), {
+      findings: judge(fitting, 'planned').findings,
+    });
+    expect(writeSheet(free, 'text')).not.toContain('Put right first');
+  });
+
+  it('holds back a hose with an end that does not fit, unless it is bought already', () => {
+    const held = (records: string) => {
+      const reading = readCircuit(`tee split { ports in, out: ${seat} }
+to-fit hose front {
+  length 300 mm
+  from split.out: M10x1 male inverted-flare swivel
+  to split.in: 3/8-24 male inverted-flare swivel
+  ${records}
+}
+`);
+      const { findings } = judge(reading, 'planned');
+      const { list } = partsSheet(reading, reading.planned, figuresOf(reading.planned), { findings });
+      return list?.rows.filter(([group]) => group === 'hoses').map((row) => row[7]);
+    };
+    expect(held('')).toEqual(['the joint at front.from']);
+    expect(held('2026-03-05 fit bought 2026-03-09')).toEqual(['']);
+  });
+
   it('is an assembly once, with all that is in it', () => {
     const text = `to-fit master main tandem {
   bore 7/8 in
@@ -117,6 +156,7 @@ drum-brake left { cylinder { bore ?  port feed: ${seat}  bleeder {}  2026-03-01 
         'TM 875',
         '2026-03-09',
         '2026-03-14',
+        '',
         '',
       ],
     ]);
