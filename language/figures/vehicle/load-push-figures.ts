@@ -31,6 +31,7 @@ export function decelerationAtPush(facts: LoadFacts, context: FigureContext): Fi
   if (ready === undefined) return { ...named, result: unknownResult('acceleration', asked.needs) };
   const { forces, loaded } = ready;
   const { adhesion, z } = brakedBy(middles(forces), loaded.loaded);
+  const most = Math.max(adhesion.front, adhesion.rear);
   const slowed = combineEstimates(
     'acceleration',
     (front, rear, weight) => ((front + rear) / weight) * standardGravity,
@@ -42,7 +43,9 @@ export function decelerationAtPush(facts: LoadFacts, context: FigureContext): Fi
     ...named,
     result: knownOf('acceleration', slowed, facts),
     notes: [
-      `${inGravities(z)}, on a road with an adhesion of ${Math.max(adhesion.front, adhesion.rear).toFixed(2)} or more; with less a wheel locks.`,
+      Number.isFinite(most)
+        ? `${inGravities(z)}, on a road with an adhesion of ${most.toFixed(2)} or more; with less a wheel locks.`
+        : `${inGravities(z)}: before that the rear wheels lift, so no road gives it.`,
     ],
   };
 }

@@ -75,7 +75,9 @@ export function pushForServiceStop(facts: LoadFacts, context: FigureContext): Fi
   return {
     ...frame,
     notes: [
-      `The ${first} axle then uses an adhesion of ${most.toFixed(2)}; on a road that gives less its wheels lock before.`,
+      Number.isFinite(most)
+        ? `The ${first} axle then uses an adhesion of ${most.toFixed(2)}; on a road that gives less its wheels lock before.`
+        : 'Before that the rear wheels lift, so no road gives it.',
       ...notes,
     ],
     result,
