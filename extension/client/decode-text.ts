@@ -2,12 +2,12 @@
 import type { FileContent } from '../../server/protocol.ts';
 
 /** A circuit file is a few thousand lines at most; beyond this something else was named. */
-export const largestFile = 8 * 1024 * 1024;
+export const largestFile = 4 * 1024 * 1024;
 
 export function decodeText(bytes: Uint8Array): FileContent {
   if (bytes.length > largestFile) {
     const size = (bytes.length / 1024 / 1024).toFixed(1);
-    return { kind: 'unreadable', reason: `The file is ${size} MiB large; a circuit file may have 8 MiB.` };
+    return { kind: 'unreadable', reason: `The file is ${size} MiB large; a circuit file may have 4 MiB.` };
   }
   if (bytes.includes(0)) return { kind: 'unreadable', reason: 'The file is not text.' };
   try {

@@ -148,6 +148,9 @@ describe('all figures', () => {
       'b junction.volume',
       'a run.centreline-length',
       'a run.cut-length',
+      'a run.burst',
+      'a run.burst-barlow',
+      'a run.working-pressure',
       'a run.volume',
       'system system.volume',
     ]);
