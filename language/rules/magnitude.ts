@@ -11,10 +11,27 @@ import { properties } from '../system/kinds/index.ts';
 import { allParts, type System } from '../system/system.ts';
 import { sizesOf } from './magnitude-sizes.ts';
 import { oncePerPlace } from './once-per-place.ts';
+import { aboveRatingAtPush } from './push-above-rating.ts';
 import type { Remark, Rule } from './rule.ts';
 import { sentence, written } from './wording.ts';
 
 const master = (bore: string) => `master main single {\n  bore ${bore}\n  port out: 3/8-24 inverted-flare plugged\n}\n`;
+
+const pushed = (push: string) => `pedal foot {
+  ratio 6
+  push ${push}
+  pushes main
+}
+master main single {
+  bore 3/4 in
+  stroke 30 mm
+  port out: 3/8-24 inverted-flare
+}
+hose front {
+  rating 100 bar
+  from main.out: 3/8-24 male inverted-flare fixed
+}
+`;
 
 export const magnitude: Rule = {
   code: 'magnitude',
@@ -44,20 +61,23 @@ hose front {
 }
 `,
     },
+    { title: 'a push that makes more than the rating of a hose', text: pushed('1500 N') },
     { title: 'a wheelbase in the wrong unit', text: 'vehicle van { wheelbase 2.64 mm }\n' },
   ],
   silent: [
     { title: 'a usual bore', text: master('3/4 in') },
     { title: 'a bore that is not known', text: master('?') },
+    { title: 'a push that makes less than the rating of a hose', text: pushed('300 N') },
     { title: 'tube of 3/16 in', text: 'run line { tube 3/16 in wall 0.028 in }\n' },
   ],
-  check: ({ system }) =>
+  check: ({ system, figures }) =>
     oncePerPlace([
       ...sizesOf(system).flatMap(({ size, stated, name, origin, subject }) => {
         const message = sayOdd(name, stated, size);
         return message === undefined ? [] : [{ message, origin, subject }];
       }),
       ...aboveRating(system),
+      ...aboveRatingAtPush(system, figures),
     ]),
 };
 

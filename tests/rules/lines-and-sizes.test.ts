@@ -143,6 +143,33 @@ describe('Sizes', () => {
     expect(said('magnitude', 'run line { tube 3/16 in  length 20 mm ± 10 mm }')).toEqual([]);
   });
 
+  describe('of the pressure that the stated push makes, against a rating', () => {
+    const pressed = (lines: string) => `pedal foot { ratio 6  push 1500 N  pushes main }
+master main single { bore 3/4 in  stroke 30 mm  port out: ${seat} }
+hose front {
+  rating 100 bar
+${lines}`;
+
+    it('is push × ratio / area: 1500 N × 6 on π/4 × (19.05 mm)² is 31.58 MPa (Pascal)', () => {
+      expect(said('magnitude', pressed(`  from main.out: 3/8-24 male inverted-flare fixed\n}`))).toEqual([
+        expect.stringContaining('makes 315.8 bar in main'),
+      ]);
+    });
+
+    it('is not judged behind a valve, which may hold it back', () => {
+      const limited = `  from limiter.out: 3/8-24 male inverted-flare fixed
+}
+proportioning-valve limiter { ports in, out: ${seat}  split-point 30 bar  slope 0.1 }
+run feed { tube 3/16 in wall 0.028 in steel  nut 3/8-24  flare double-45  from main.out  to limiter.in  length 1 m }`;
+      expect(said('magnitude', pressed(limited))).toEqual([]);
+    });
+
+    it('is not judged where the bore leaves it open', () => {
+      const open = pressed(`  from main.out: 3/8-24 male inverted-flare fixed\n}`);
+      expect(said('magnitude', open.replace('bore 3/4 in', 'bore ?'))).toEqual([]);
+    });
+  });
+
   it.each([
     ['vehicle van { first-use 61 }', 'first-use of van is 61'],
     ['vehicle van { sprung axle travel 1.6 m }', 'travel of axle'],
