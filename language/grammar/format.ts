@@ -36,7 +36,7 @@ export function formatEdits(text: string, lexer: Lexer, options: FormatOptions =
 }
 
 /** The text with the edits done; they are in order and do not overlap. */
-export function applied(text: string, edits: readonly FormatEdit[]): string {
+function applied(text: string, edits: readonly FormatEdit[]): string {
   let result = '';
   let at = 0;
   for (const { start, end, text: replacement } of edits) {

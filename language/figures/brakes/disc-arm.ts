@@ -7,7 +7,7 @@ import { type Given, needsOf } from '../given.ts';
 import type { ArmQuestion, BrakeArm } from './brake-arm.ts';
 import { givenFriction, givenWithin } from './facts-within.ts';
 
-export const discSource = published(
+const discSource = published(
   'torque of a disc = 2 × friction × clamping force × radius, as handbooks and engineering tables print it',
 );
 const wearSource = fromMemory('uniform wear, as in Shigley and in Bhandari, Design of Machine Elements, chapter 12');

@@ -11,7 +11,7 @@ import { torqueAt, tyreForceAt } from '../vehicle/pushed-brakes.ts';
 import { writeResult } from '../write-result.ts';
 import { inFamilyOf, millimetres } from '../writing.ts';
 
-export const tyreSource = fromMemory(
+const tyreSource = fromMemory(
   'Gillespie, Fundamentals of Vehicle Dynamics, chapter 3: brake force = torque / radius of the loaded tyre',
 );
 
@@ -62,7 +62,7 @@ export function brakeForceAtPush(brake: Part, context: FigureContext): Figure<'f
 }
 
 /** The unit in which the push is written. */
-export const writingOf = ({ push }: AtPush) => (push.kind === 'given' ? push.written : millimetres);
+const writingOf = ({ push }: AtPush) => (push.kind === 'given' ? push.written : millimetres);
 
 function pressureInputs(brake: Part, { applied }: AtPush): readonly Input[] {
   const actuated = brake.parts.filter(({ kind }) => kind === 'cylinder' || kind === 'caliper');

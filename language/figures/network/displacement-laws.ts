@@ -3,7 +3,7 @@ import { type Si, si } from '../../quantity/index.ts';
 import { type ExpansionClass, expansionLimitAt, type HoseClass } from '../../standards/hose.ts';
 
 /** Standard atmosphere in Pa, which free air stands under before the pedal is pushed. */
-export const atmosphere: Si<'pressure'> = si('pressure', 101_325);
+const atmosphere: Si<'pressure'> = si('pressure', 101_325);
 
 /** Pressure over which running clearances are taken to close: next to nothing beside any working pressure. */
 export const closingPressure: Si<'pressure'> = si('pressure', 1000);

@@ -76,7 +76,7 @@ function lacking(needs: readonly Need[]): Takings {
  * turns about a pivot, θ the middle of the lining counted from it. Without that geometry 2, which a pivot about half the
  * radius out of the middle gives, within 1 (a shoe that floats) and 2.2. Source: geometry of a turning shoe.
  */
-export function tipTravel(brake: Part): {
+function tipTravel(brake: Part): {
   readonly perGap: Estimate<'number'>;
   readonly assumptions: readonly string[];
 } {

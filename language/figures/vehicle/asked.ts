@@ -10,7 +10,7 @@ export interface Asked<R> extends Applying {
 }
 
 /** None where class or year are not stated, or where no standard is known for them. */
-export function standardsOf({ vehicle }: System): readonly Applying[] {
+function standardsOf({ vehicle }: System): readonly Applying[] {
   const vehicleClass = vehicle && wordOf(vehicle, properties.vehicleClass);
   const year = vehicle && estimateFact(vehicle, properties.firstUse);
   if (vehicleClass === undefined || year === undefined) return [];
