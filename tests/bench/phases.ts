@@ -8,6 +8,7 @@ import { pictureOf } from '../../language/schematic/picture-of.ts';
 import { place } from '../../language/schematic/place.ts';
 import { svgOf } from '../../language/schematic/svg.ts';
 import { createLinewrightServices } from '../../language/services.ts';
+import { linesSheet, measureSheet, partsSheet, writeSheet } from '../../language/sheets/index.ts';
 import { readFile } from '../../language/system/read/read-file.ts';
 import type { UsableFiles } from '../../language/system/read/uses.ts';
 import { inlineEngine } from '../../server/layout/inline.ts';
@@ -41,12 +42,22 @@ export async function timePhases({ uri, text, used, runs }: PhaseInput): Promise
   const system = reading.planned;
   const { findings } = judge(reading, 'planned');
   const picture = () => pictureOf(system, { findings, figures: figuresOf(system) });
+  const sheets = (): number => {
+    const figures = figuresOf(system);
+    const made = [
+      linesSheet(system, figures, { findings }),
+      partsSheet(reading, system, figures, { findings }),
+      measureSheet(reading, system, figures, { findings }),
+    ];
+    return made.reduce((length, sheet) => length + (writeSheet(sheet, 'html')?.length ?? 0), 0);
+  };
   const times = new Map([
     ['parse', await timed(() => parse(text), often)],
     ['read', await timed(() => readFile(file, uri, files), often)],
     ['figures', await timed(() => figuresOf(system).all.length, often)],
     ['rules', await timed(() => judge(reading, 'planned'), often)],
     ['picture', await timed(picture, often)],
+    ['all sheets as pages', await timed(sheets, often)],
   ]);
   const drawn = picture();
   if (drawn.nodes.length > largestLayout) return times;
