@@ -1,7 +1,6 @@
-/** The push that brings something about, by halving. */
+/** The push that brings something about, by straight lines between pushes that fall short and pushes that do not. */
 import { type Si, si } from '../../quantity/index.ts';
 import type { Applied, Network, PushAnswer, PushTarget } from './application.ts';
-import { risingRoot } from './rising-root.ts';
 
 /** Far beyond what a leg can do. */
 const usualMost = si('force', 3000);
@@ -14,9 +13,39 @@ export function findPush(target: PushTarget, network: Pick<Network, 'applied'>):
   const reached = measure(strongest);
   if (reached === undefined || Number.isNaN(reached)) return { kind: 'unknown', waitsFor: strongest.waitsFor };
   if (reached < reach) return { kind: 'out-of-reach', most, reached };
-  const short = (push: number): number => ((measure(at(si('force', push))) ?? 0) >= reach ? 1 : 0);
-  const within = most * 1e-6;
-  const below = risingRoot(short, 0.5, { low: 0, high: most, within });
-  const push = si('force', short(below) >= 1 ? below : Math.min(most, below + within));
+  const push = si(
+    'force',
+    leastReaching((force) => measure(at(si('force', force))) ?? 0, { reach, most, reached }),
+  );
   return { kind: 'push', push, applied: at(push) };
+}
+
+const mostSteps = 120;
+
+/**
+ * The line through the two latest pushes meets the target at once where the measure is straight: a guess a little beyond
+ * that place and one a little short of it then close the bracket. Every third guess halves it, so that it ends whatever
+ * the measure does.
+ */
+function leastReaching(
+  measure: (push: number) => number,
+  { reach, most, reached }: { readonly reach: number; readonly most: number; readonly reached: number },
+): number {
+  const within = most * 1e-6;
+  let low = { push: 0, value: measure(0) };
+  let high = { push: most, value: reached };
+  if (low.value >= reach) return 0;
+  let [before, latest] = [low, high];
+  for (let step = 0; step < mostSteps && high.push - low.push > within; step++) {
+    const line = before.push + ((reach - before.value) / (latest.value - before.value)) * (latest.push - before.push);
+    const isInside = low.push < line && line < high.push;
+    const beside = line + (step % 3 === 0 ? 0.4 : -0.4) * within;
+    const guess = step % 3 === 2 || !isInside ? (low.push + high.push) / 2 : beside;
+    const push = Math.min(Math.max(guess, low.push + 0.1 * within), high.push - 0.1 * within);
+    const found = { push, value: measure(push) };
+    if (found.value >= reach) high = found;
+    else low = found;
+    [before, latest] = [latest, found];
+  }
+  return high.push;
 }

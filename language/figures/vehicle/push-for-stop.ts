@@ -16,6 +16,8 @@ import { brakedBy } from './statics.ts';
 const source = commonPractice('the push raised until the brake forces of all wheels over the mass reach what is asked');
 
 const trialPush = si('force', 300);
+/** No leg pushes harder (common practice: about 300 lbf is the limit of a strong adult). */
+const hardestPush = si('force', 1300);
 
 /** In N. Undefined where class and year are unknown, where there is no brake pedal, and where no fluid brakes. */
 export function pushForServiceStop(facts: LoadFacts, context: FigureContext): Figure<'force'> | undefined {
@@ -52,7 +54,12 @@ export function pushForServiceStop(facts: LoadFacts, context: FigureContext): Fi
   // Any push tells what the brakes wait for.
   const trial = axleForcesAt(context.network.applied({ push: trialPush, pedal: pushed.pedal.id }), context);
   if (trial.kind === 'waits') return { ...frame, notes, result: unknownResult('force', trial.needs) };
-  const answer = context.network.pushFor({ pedal: pushed.pedal.id, measure, reach: rule.deceleration });
+  const answer = context.network.pushFor({
+    pedal: pushed.pedal.id,
+    measure,
+    reach: rule.deceleration,
+    most: hardestPush,
+  });
   if (answer.kind === 'unknown') return { ...frame, notes, result: unknownResult('force', answer.waitsFor) };
   if (answer.kind === 'out-of-reach') {
     const words = `${Math.round(answer.most)} N of push, which bring ${answer.reached.toFixed(2)} m/s²`;

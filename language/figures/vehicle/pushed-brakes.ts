@@ -2,7 +2,7 @@
 import { combineEstimates, type Estimate, sumEstimates } from '../../quantity/index.ts';
 import type { Part } from '../../system/part.ts';
 import { wheelBrakesOf } from '../../system/wheel-brakes.ts';
-import type { Axle } from '../../system/wheels.ts';
+import { type Axle, wheelOf } from '../../system/wheels.ts';
 import { brakeTorque } from '../brakes/brake-torque.ts';
 import type { FigureContext } from '../context.ts';
 import type { Need, Result } from '../figure.ts';
@@ -27,9 +27,8 @@ export function torqueAt(brake: Part, applied: Applied, { braking }: FigureConte
 /** In N, at the tyre of the wheel. */
 export function tyreForceAt(brake: Part, applied: Applied, context: FigureContext): Result<'force'> | undefined {
   const torque = torqueAt(brake, applied, context);
-  const found = wheelBrakesOf(context.system).find((each) => each.brake.id === brake.id);
-  if (torque === undefined || found === undefined) return undefined;
-  const { axle } = found.wheel;
+  if (torque === undefined) return undefined;
+  const { axle } = wheelOf(brake);
   if (axle === undefined) {
     return unknownResult('force', [{ name: `wheel of ${brake.label}`, origin: brake.nameOrigin }]);
   }

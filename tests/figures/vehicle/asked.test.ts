@@ -54,7 +54,7 @@ describe('what standards ask', () => {
       frontBrake: 'push-out 0.5 bar disc { effective-radius 10 mm } pads { friction 0.1 }',
       rearBore: '8 mm',
     });
-    expect(lacks(figures, 'load driver', 'load.push-for-service-stop').join()).toMatch(/^more than 3000 N of push/);
+    expect(lacks(figures, 'load driver', 'load.push-for-service-stop').join()).toMatch(/^more than 1300 N of push/);
   });
 
   it('finds the rear ahead where the rear is strong, and says so beside the section', () => {
