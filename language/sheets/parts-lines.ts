@@ -1,6 +1,7 @@
 /** What the lines to be made take: tube with spare and test pieces, nuts and sleeves, clips. */
 import { estimateOf, isKnown, type Si, si, writeQuantity, writeStated } from '../quantity/index.ts';
 import { clipSpacing } from '../standards/clip-spacing.ts';
+import { frontMatters, nutFronts, nutReach } from '../standards/nut-forms.ts';
 import type { Part } from '../system/part.ts';
 import type { Line, LineEnd } from './lines-line.ts';
 import { clipsAlong } from './lines-section.ts';
@@ -112,6 +113,7 @@ function nutRows(line: Line, wrong: ReadonlySet<string>): readonly PartsRow[] {
       group: 'nuts',
       amount: { kind: 'pieces', count: 1 },
       neededBy: [neededBy(line)],
+      remarks: nutRemarks(end),
       putRightFirst: wrong.has(port) ? [`the joint at ${end.meets ?? port}`] : [],
     } as const;
     const sleeve: readonly PartsRow[] =
@@ -119,6 +121,13 @@ function nutRows(line: Line, wrong: ReadonlySet<string>): readonly PartsRow[] {
     const lacking = end.thread === undefined ? [`thread of the port at end ${end.letter} of ${line.run.label}`] : [];
     return [{ ...row, item: nutWords(end, size), measureFirst: lacking }, ...sleeve];
   });
+}
+
+function nutRemarks({ flare, thread }: LineEnd): readonly string[] {
+  return [
+    `${nutReach.words} (common practice).`,
+    ...(frontMatters(flare, thread) ? [`${nutFronts.words} (${nutFronts.source.text}).`] : []),
+  ];
 }
 
 function nutWords({ thread, nutLength, gender }: LineEnd, size: string): string {

@@ -13,7 +13,13 @@ const notMixed = published(
 );
 
 const goodPairs: readonly (readonly [FlareForm, SeatName, Source])[] = [
-  ['double-45', 'inverted-flare', published('SAE J512, scope page: inverted seats are meant for double-flared tube')],
+  [
+    'double-45',
+    'inverted-flare',
+    published(
+      'SAE J512, scope page: inverted seats are meant for double-flared tube; ISO 13486-1, scope page: double-flare pipes with their tapped holes and male fittings',
+    ),
+  ],
   ['double-45', '45-degree', fromMemory('SAE J512 and J533: 45° fittings take single or double 45° flares')],
   ['single-45', '45-degree', fromMemory('SAE J512 and J533: 45° fittings take single or double 45° flares')],
   ['single-37', '37-degree', fromMemory('SAE J514 and J533: 37° fittings take 37° flares')],

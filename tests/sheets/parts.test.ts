@@ -80,6 +80,21 @@ drum-brake left { cylinder { port feed: M10x1 bubble  bleeder {} } }
     ]);
   });
 
+  it('tells the nuts of bubble and double flares apart where a thread comes with both', () => {
+    const nutsOf = (nut: string, flare: string, port: string) =>
+      writeSheet(
+        sheetOf(
+          readCircuit(`master main single { port out: ${port} }
+to-fit run front { tube 4.75 mm wall 0.7 mm steel  nut ${nut}  flare ${flare}  from main.out  length 600 mm }
+`),
+        ),
+        'text',
+      );
+    expect(nutsOf('M10x1', 'bubble', 'M10x1 bubble')).toContain('plain lead ahead of its thread');
+    expect(nutsOf('3/8-24', 'double-45', seat)).not.toContain('plain lead');
+    expect(nutsOf('3/8-24', 'double-45', seat)).toContain('before its hexagon meets the port');
+  });
+
   it('asks for what is not known before it is ordered', () => {
     const text = `master main single { port out: ? }
 to-fit run front { tube 3/16 in  nut ?  flare ?  from main.out  to left.cylinder.feed }
