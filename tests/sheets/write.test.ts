@@ -111,7 +111,7 @@ tube    Orchard van
 
   it('as JSON gives its data and the version of its shape', () => {
     expect(JSON.parse(writeSheet(sheet('x'), 'json') ?? '')).toMatchObject({
-      schema: 'linewright-sheet/1',
+      schema: 'linewright/sheet/1',
       sheet: 'lines',
       data: { lines: [{ name: 'x', cutLengthMetres: 1.3216 }] },
     });
