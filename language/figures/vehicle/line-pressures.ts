@@ -41,7 +41,7 @@ export interface LineOptions {
 export function linePressures({ context, consumers, without }: LineOptions): LinePressures {
   const { system } = context;
   const chambers = system.circuits
-    .filter(({ reachOf }) => [...consumers].some((part) => reachOf.has(part)))
+    .filter(({ reaches }) => reaches.some(({ part }) => consumers.has(part)))
     .flatMap(({ chamber }) => system.partById.get(chamber) ?? []);
   const { meetings } = pressureBodiesOf(system);
   const circuits = chambers.map((chamber) => ({
