@@ -2,6 +2,7 @@
 import { estimateOf, isKnown, type Si, si, writeQuantity, writeStated } from '../quantity/index.ts';
 import { clipSpacing } from '../standards/clip-spacing.ts';
 import { frontMatters, nutFronts, nutReach } from '../standards/nut-forms.ts';
+import { isOversizeNut } from '../standards/tube-nuts.ts';
 import type { Part } from '../system/part.ts';
 import type { Line, LineEnd } from './lines-line.ts';
 import { clipsAlong } from './lines-section.ts';
@@ -119,7 +120,7 @@ function nutRows(line: Line, wrong: ReadonlySet<string>): readonly PartsRow[] {
     const sleeve: readonly PartsRow[] =
       end.flare === 'single-37' ? [{ ...row, item: `sleeve for a 37° flare on ${size} tube` }] : [];
     const lacking = end.thread === undefined ? [`thread of the port at end ${end.letter} of ${line.run.label}`] : [];
-    return [{ ...row, item: nutWords(end, size), measureFirst: lacking }, ...sleeve];
+    return [{ ...row, item: nutWords(end, line, size), measureFirst: lacking }, ...sleeve];
   });
 }
 
@@ -130,8 +131,12 @@ function nutRemarks({ flare, thread }: LineEnd): readonly string[] {
   ];
 }
 
-function nutWords({ thread, nutLength, gender }: LineEnd, size: string): string {
-  const kind = [gender === 'female' ? 'female' : undefined, 'tube nut'].filter((word) => word !== undefined).join(' ');
+function nutWords({ thread, nutLength, gender }: LineEnd, { tube }: Line, size: string): string {
+  const od = tube.diameter?.value;
+  const oversize = thread !== undefined && od !== undefined && isOversizeNut(thread, od);
+  const kind = [oversize ? 'oversize' : undefined, gender === 'female' ? 'female' : undefined, 'tube nut']
+    .filter((word) => word !== undefined)
+    .join(' ');
   const length = nutLength === undefined ? '' : `, ${nutLength}`;
   return `${kind}, ${thread ?? 'thread not known'}, for ${size} tube${length}`;
 }

@@ -122,3 +122,9 @@ export function nutBores(threadName: string): readonly Si<'length'>[] {
   const bores = tubeNuts.filter(({ thread }) => thread === threadName).map(({ tubeOd }) => tubeOd);
   return bores.filter((bore, index) => bores.findIndex((other) => sameTubeSize(other, bore)) === index);
 }
+
+/** Whether nuts with this thread come for a tube (outside diameter in metres) only drilled small: as sound, to be asked for. */
+export function isOversizeNut(threadName: string, tubeOd: Si<'length'>): boolean {
+  const made = tubeNuts.filter((row) => row.thread === threadName && sameTubeSize(row.tubeOd, tubeOd));
+  return made.length > 0 && made.every(({ use }) => use === 'oversize');
+}

@@ -80,6 +80,18 @@ drum-brake left { cylinder { port feed: M10x1 bubble  bleeder {} } }
     ]);
   });
 
+  it('asks for an oversize nut by that name: it is sound and does not come with the tube', () => {
+    const text = (thread: string) => `master main single { port out: ${thread} inverted-flare }
+to-fit run front { tube 3/16 in wall 0.028 in steel  nut ${thread}  flare double-45  from main.out  length 600 mm }
+`;
+    const nuts = (thread: string) =>
+      sheetOf(readCircuit(text(thread)))
+        .list?.rows.filter(([group]) => group === 'nuts')
+        .map((row) => row[2]);
+    expect(nuts('9/16-18')).toEqual(['oversize tube nut, 9/16-18, for 3/16 in tube']);
+    expect(nuts('3/8-24')).toEqual(['tube nut, 3/8-24, for 3/16 in tube']);
+  });
+
   it('tells the nuts of bubble and double flares apart where a thread comes with both', () => {
     const nutsOf = (nut: string, flare: string, port: string) =>
       writeSheet(
