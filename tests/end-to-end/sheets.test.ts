@@ -135,9 +135,9 @@ test('after a reload of the window the same sheet is there again, as far down as
   await window.preview().locator('#paper').focus();
   await window.page.keyboard.press('PageDown');
   await expect.poll(scrollTop).toBeGreaterThan(200);
-  const before = await scrollTop();
-  // It is remembered once it rests.
+  // The paper glides to its place, and the place is remembered once it rests.
   await new Promise((resolve) => setTimeout(resolve, 500));
+  const before = await scrollTop();
   await window.reload();
   await window.preview().getByRole('heading', { name: 'Lines to make', level: 1 }).waitFor();
   await expect.poll(() => sheet().textContent()).toContain('as found');
