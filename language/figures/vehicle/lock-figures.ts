@@ -98,7 +98,9 @@ function aheadFigure(
     source: adhesionSource,
     notes: [
       `${inGravities(z)}, at ${plainPressure(first.from.master)} in the master.`,
-      'On a road of less adhesion than that the front axle locks first, on one of more the rear.',
+      z > 1
+        ? 'Hardly a road gives as much: on the others the front axle locks first.'
+        : 'On a road of less adhesion than that the front axle locks first, on one of more the rear.',
       ...end,
       ...spans.filter((span) => span !== first).map(wordsForSpan),
       ...balance.notes,
