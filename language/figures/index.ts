@@ -9,6 +9,7 @@ import { contextOf } from './context.ts';
 import type { Figure } from './figure.ts';
 import type { Network } from './network/application.ts';
 import { once, remembered } from './remembered.ts';
+import type { Braking } from './vehicle/braking.ts';
 import { loadPrefix } from './vehicle/rough.ts';
 
 export { type ExplainedLine, explainFigure, sayFigure } from './explain.ts';
@@ -37,6 +38,8 @@ export interface Figures {
   find(subject: string, id: string): Figure | undefined;
   /** Pressures, strokes and pedal travel for a push: `applied(figures, { push })`. */
   readonly network: Network;
+  /** Brakes, axles and load cases: brake forces over pressure, for balances and charts. */
+  readonly braking: Braking;
 }
 
 /** Prepares the figures of a system; works out nothing yet. */
@@ -72,6 +75,9 @@ export function figuresOf(system: System): Figures {
     of,
     get network() {
       return context.network;
+    },
+    get braking() {
+      return context.braking;
     },
     find: (subject, id) => of(subject).find((figure) => figure.id === id),
   };
