@@ -57,6 +57,8 @@ export function layOut(items: readonly RouteItem[], bendRadius: Estimate<'length
   const pointed = items.findIndex(({ kind }) => kind === 'point');
   const measured = items.findIndex(({ kind }) => kind !== 'point');
   if (items.length === 0) return nothing({ kind: 'empty-route', item: 0 });
+  const beyond = items.findIndex((item) => sizesOf(item, bendRadius).some(isBeyondReason));
+  if (beyond >= 0) return nothing({ kind: 'beyond-reason', item: beyond });
   if (pointed >= 0 && measured >= 0) return nothing({ kind: 'points-with-lengths', item: Math.max(pointed, measured) });
   if (pointed < 0)
     return layOutLengths(
@@ -76,6 +78,27 @@ export function layOut(items: readonly RouteItem[], bendRadius: Estimate<'length
   // Lengths and angles are missing only because places are.
   const missing = [...places, ...layout.missing.filter(({ what }) => what === 'radius')];
   return { ...layout, missing, problems: [...read.problems, ...layout.problems] };
+}
+
+function sizesOf(item: RouteItem, bendRadius: Estimate<'length'> | undefined): readonly (Estimate | undefined)[] {
+  switch (item.kind) {
+    case 'straight':
+    case 'corner':
+      return [item.length];
+    case 'bend':
+      return [item.radius ?? bendRadius];
+    case 'turn':
+      return [item.angle];
+    case 'coil':
+      return [item.turns, item.diameter];
+    case 'point':
+      return [...item.point, item.radius];
+  }
+}
+
+/** Over 1 km, 1000 rad or 1000 turns: arithmetic on such sizes soon leaves the numbers, and no tube on a vehicle has them. */
+function isBeyondReason(size: Estimate | undefined): boolean {
+  return size !== undefined && isKnown(size) && Math.max(Math.abs(size.low), Math.abs(size.high)) > 1000;
 }
 
 const nothing = (problem: RouteProblem): Layout => ({ spans: [], bends: [], missing: [], problems: [problem] });

@@ -6,6 +6,7 @@ import type { Si } from '../quantity/dimension.ts';
 /** `item` counts the route's items from 0. */
 export type RouteProblem = { readonly item: number } & (
   | { readonly kind: 'empty-route' }
+  | { readonly kind: 'beyond-reason' }
   | { readonly kind: 'one-point' }
   | { readonly kind: 'points-with-lengths' }
   | { readonly kind: 'corner-with-straight' }
@@ -35,6 +36,8 @@ export function sayRouteProblem(problem: RouteProblem, write: RouteWriter): stri
   switch (problem.kind) {
     case 'empty-route':
       return 'This route says nothing of a length. Give straights and bends, corner lengths, points, or one length.';
+    case 'beyond-reason':
+      return 'No line on a vehicle is this large. Look at the unit and at the place of the decimal point.';
     case 'one-point':
       return 'One point makes no route. Give the point at the other end too.';
     case 'points-with-lengths':

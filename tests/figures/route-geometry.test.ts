@@ -348,6 +348,12 @@ describe('bad routes', () => {
     expect(millimetres(route.centrelineLength)).toBeCloseTo(100 * Math.SQRT2, 9);
   });
 
+  it('far larger than any vehicle are refused before a number overflows', () => {
+    const route = developRoute([straight(mm(50)), bend(360, si('length', 2.9e307)), straight(mm(50))]);
+    expect(route).toMatchObject({ centrelineLength: undefined, problems: [{ kind: 'beyond-reason', item: 1 }] });
+    expect(developRoute([at(0, 0, 0), at(0, 1e300, 0)]).problems).toMatchObject([{ kind: 'beyond-reason', item: 1 }]);
+  });
+
   it('never throw and never give a number that is none', () => {
     const odd = fc.oneof(
       fc.double(),
