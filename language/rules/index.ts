@@ -79,6 +79,11 @@ export function ruleOf(code: string): Rule | undefined {
   return byCode.get(code);
 }
 
+/** Whether the file may answer the finding with `accept`. */
+export function isAcceptable(finding: Finding): boolean {
+  return ruleOf(finding.code)?.acceptable === true && finding.binding !== true;
+}
+
 /** What the rules find in the file as found or as planned, less what it accepts. */
 export function judge(reading: FileReading, state: State): Judgement {
   const system = reading[state];
@@ -87,7 +92,7 @@ export function judge(reading: FileReading, state: State): Judgement {
   for (const finding of everyFinding({ reading, system, figures: figuresOf(system) })) {
     const accept = system.accepts.find((each) => speaksOf(each, finding));
     if (accept === undefined) findings.push(finding);
-    else if (ruleOf(finding.code)?.acceptable === true) silenced.push({ finding, accept });
+    else if (isAcceptable(finding)) silenced.push({ finding, accept });
     else findings.push({ ...finding, message: `${finding.message} ${notAcceptable}` });
   }
   return { findings: findings.sort(byPlace), silenced };

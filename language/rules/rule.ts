@@ -27,6 +27,8 @@ export interface Remark {
   readonly also?: readonly string[];
   readonly related?: readonly Related[];
   readonly mends?: readonly Mend[];
+  /** Holds a fault that must not be accepted away, though others of its rule may be. */
+  readonly binding?: true;
   /** Not in use: shown greyed. */
   readonly unused?: true;
 }

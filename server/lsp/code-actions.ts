@@ -3,7 +3,7 @@ import type { LangiumDocument } from 'langium';
 import type { CodeActionProvider } from 'langium/lsp';
 import { type CodeAction, CodeActionKind, type CodeActionParams } from 'vscode-languageserver';
 import type { TextEdit, WorkspaceEdit } from 'vscode-languageserver-types';
-import { acceptMend, type Finding, type Mend, openEnds, ruleOf, textProblems } from '../../language/index.ts';
+import { acceptMend, type Finding, isAcceptable, type Mend, openEnds, textProblems } from '../../language/index.ts';
 import { touches } from './diagnostics.ts';
 import { locationOf } from './positions.ts';
 import type { ServerSharedServices } from './services.ts';
@@ -70,7 +70,7 @@ export class CircuitCodeActions implements CodeActionProvider {
   }
 
   private accepts(finding: Finding, document: LangiumDocument): readonly Mend[] {
-    if (ruleOf(finding.code)?.acceptable !== true) return [];
+    if (!isAcceptable(finding)) return [];
     const text = document.textDocument.getText();
     const mend = acceptMend(finding, { today: today(), uri: document.uri.toString(), fileEnd: text.trimEnd().length });
     // The empty lines that end the file give way.

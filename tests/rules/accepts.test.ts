@@ -58,6 +58,16 @@ describe('an accept', () => {
     expect(silenced).toEqual([]);
   });
 
+  it('of a wrong thread does not hide a seat that cannot seal behind it', () => {
+    const metric = openTee.replace('nut 3/8-24', 'nut M10x1').replace('flare double-45', 'flare bubble');
+    const text = `${metric}\naccept thread-mismatch on feed.from 2026-03-05 because "to be remade"`;
+    const { findings, silenced } = judge(readCircuit(text), 'planned');
+    const first = findings.find(({ code, subject }) => code === 'thread-mismatch' && subject === 'feed.from');
+    expect(first?.message).toContain('Besides');
+    expect(first?.message.endsWith(notAcceptable)).toBe(true);
+    expect(silenced).toEqual([]);
+  });
+
   it('is written at the end of the file, with the day that the host gives', () => {
     const reading = readCircuit(openTee);
     for (const finding of judge(reading, 'planned').findings.filter(({ code }) => ruleOf(code)?.acceptable)) {

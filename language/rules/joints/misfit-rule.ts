@@ -49,6 +49,8 @@ function remarkOf(misfit: Misfit, context: RuleContext, shared: ReadonlySet<Join
     also: [joint.b],
     related: related(meeting),
     mends: mends.filter((mend) => mend !== undefined),
+    // Accepting the thread would hide the seat behind it.
+    ...(besides.some(({ cause }) => cause === 'seat' || cause === 'flare') ? { binding: true } : {}),
   };
 }
 
